@@ -1,0 +1,61 @@
+/**
+ * The library from a terminal.
+ *
+ *   npm run --silent compute -- heat-input voltage=23.5 current=128 "travelSpeed=5.25 in/min"
+ *   npm run --silent compute -- --list
+ *   npm run --silent compute -- --batch < requests.json
+ */
+import { readFileSync } from 'node:fs';
+import { answer } from '../../lib/answer.ts';
+import { loadCalculation } from '../../lib/calculations.ts';
+import { speak } from '../../lib/say.ts';
+import { batchReply } from './batch.ts';
+import { calculationIds } from './calculation-ids.ts';
+import { described } from './described.ts';
+import { told } from './told.ts';
+
+const ids = calculationIds();
+const [first, ...rest] = process.argv.slice(2);
+
+if (first === '--list') {
+  const all = await Promise.all(ids.map(async (id) => described(id, await loadCalculation(id))));
+  write(JSON.stringify(all, null, 2));
+} else if (first === '--batch') {
+  const { text, failed } = await batchReply(readFileSync(0, 'utf8'), ids);
+  write(text);
+  process.exitCode = failed ? 1 : 0;
+} else if (first === undefined || !ids.includes(first)) {
+  const lead = first === undefined ? 'Name a calculation' : `There is no calculation “${first}”`;
+  process.stderr.write(`${lead}. There are:\n${ids.map((id) => `  ${id}\n`).join('')}`);
+  process.exitCode = 1;
+} else {
+  const calculation = await loadCalculation(first);
+  const typed = Object.fromEntries(rest.map(pair));
+  const answered = answer(calculation, typed);
+  if (answered.ok) write(told(first, calculation, answered));
+  else {
+    for (const { field, text } of answered.problems)
+      process.stderr.write(`${field === '' ? '' : `${field}: `}${speak(text, 'us')}\n`);
+    process.exitCode = 1;
+  }
+}
+
+/** `name=value`; a list is given as JSON. */
+function pair(argument: string): [string, string] {
+  const at = argument.indexOf('=');
+  const name = at < 0 ? argument : argument.slice(0, at);
+  const text = at < 0 ? '' : argument.slice(at + 1);
+  return [name, text.startsWith('[') ? (parseList(text) as never) : text];
+}
+
+function parseList(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return text;
+  }
+}
+
+function write(text: string): void {
+  process.stdout.write(`${text}\n`);
+}

@@ -1,0 +1,63 @@
+/** An answer as lines of text for a terminal. */
+import type { Answer } from '../../lib/answer.ts';
+import type { Calculation, Citation, Output } from '../../lib/calculation.ts';
+import { printQuantity } from '../../lib/quantity-text.ts';
+import { type Reported, reported } from '../../lib/reported.ts';
+import { speak } from '../../lib/say.ts';
+import { sourceOf } from '../../lib/sources.ts';
+import { workedLines } from '../../lib/worked-lines.ts';
+
+export function told(id: string, calculation: Calculation, found: Answer): string {
+  const lines = [`${calculation.title} (${id})`, ''];
+  for (const [name, given] of Object.entries(found.given))
+    lines.push(`  ${name} = ${Array.isArray(given) ? `${given.length} rows` : given.text}`);
+  lines.push('');
+  if (calculation.kind === 'formula')
+    for (const { symbols, numbers, answer } of workedLines(calculation, found))
+      lines.push(`  ${symbols}`, `    = ${numbers}`, `    = ${answer}`);
+  else
+    for (const [name, output] of Object.entries<Output>(calculation.outputs))
+      lines.push(...shown(name, output, reported(output, found.results[name])));
+  if (found.because.length > 0) lines.push('');
+  for (const { text, cite } of found.because)
+    lines.push(`  ${speak(text, 'us')}${cite ? ` [${citation(cite)}]` : ''}`);
+  lines.push('', 'Limits', ...limits(calculation));
+  lines.push('', 'Sources', ...calculation.cite.map((cite) => `  ${citation(cite)}`));
+  return lines.join('\n');
+}
+
+function shown(name: string, output: Output, { value, unit }: Reported): string[] {
+  const lead = `  ${name} (${output.label}): `;
+  if (typeof value === 'number' && unit)
+    return [
+      lead + printQuantity(value, unit, { digits: 'digits' in output ? (output.digits ?? 3) : 3 }),
+    ];
+  if (!Array.isArray(value))
+    return 'shape' in output ? [] : [lead + (value === null ? 'none' : String(value))];
+  return [
+    lead,
+    ...value.map(
+      (row) =>
+        `    ${Object.values(row as Record<string, Reported>)
+          .map(cell)
+          .join(' · ')}`,
+    ),
+  ];
+}
+
+const cell = ({ value, unit }: Reported): string =>
+  typeof value === 'number' && unit ? printQuantity(value, unit) : String(value ?? '');
+
+function limits(calculation: Calculation): string[] {
+  return Object.entries(calculation.inputs).flatMap(([name, input]) => {
+    if (!('limits' in input)) return [];
+    const { min, max, why } = input.limits;
+    const unit = 'printed' in input ? input.printed.us : input.unit;
+    return [
+      `  ${name}: ${min ?? '…'} to ${max ?? '…'} ${unit === '1' ? '' : unit}: ${speak(why, 'us')}`,
+    ];
+  });
+}
+
+const citation = ({ source, at, known }: Citation): string =>
+  `${sourceOf(source).title}${at ? `, ${at}` : ''} (${known})`;

@@ -1,0 +1,33 @@
+/**
+ * A published value beside the computed one.
+ */
+export interface Compared {
+  agrees: boolean;
+  /** Computed less printed, where both are numbers. */
+  difference?: number;
+  /** The largest difference that still agrees. */
+  within?: number;
+}
+
+/** Half a unit of the last printed digit: `0.84` stands for 0.835 to 0.845, `1970` for ±0.5. */
+export function halfLastDigit(printed: string): number {
+  const [, decimals = ''] = printed.trim().split('.');
+  return 0.5 * 10 ** -decimals.length;
+}
+
+/** Numbers agree within half a unit of the last printed digit, or within a stated tolerance. */
+export function compare(printed: string, computed: unknown, tolerance?: number): Compared {
+  if (typeof computed !== 'number') {
+    const shown = computed === null ? 'none' : String(computed);
+    return { agrees: shown === printed };
+  }
+  const value = Number(printed);
+  if (printed.trim() === '' || Number.isNaN(value)) return { agrees: false };
+  const within = tolerance ?? halfLastDigit(printed);
+  const difference = computed - value;
+  return {
+    agrees: Math.abs(difference) <= within * (1 + 1e-9),
+    difference,
+    within,
+  };
+}
