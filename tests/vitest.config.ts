@@ -1,0 +1,49 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const browserTests = 'tests/browser/**/*.test.ts';
+const siteTests = 'tests/site/**/*.test.ts';
+
+/**
+ * Three projects, run one after the other so that they do not fight for the processor:
+ * `unit` needs nothing built, `site` reads the built pages, `browser` opens them in Chromium.
+ */
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: [siteTests, browserTests],
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'site',
+          include: [siteTests],
+          testTimeout: 60_000,
+          hookTimeout: 300_000,
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: [browserTests],
+          globalSetup: ['tests/browser/global-setup.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+          maxWorkers: 2,
+          sequence: { groupOrder: 2 },
+        },
+      },
+    ],
+  },
+});
