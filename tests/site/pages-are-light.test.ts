@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { eachPage, site } from './built-site.ts';
+import { askedForLater, scriptFilesAtOnce, withImports } from './script-graph.ts';
+import { KB, loadedAtOnce, scriptAtOnce, weightOfFiles } from './weight.ts';
+
+const sum = (parts: Map<string, number>) => [...parts.values()].reduce((a, b) => a + b, 0);
+
+/** Says what is heavy when a budget is broken. */
+function within(allowed: number, parts: Map<string, number>, what: string): void {
+  const list = [...parts].map(([name, bytes]) => `${name} ${bytes}`).join(', ');
+  const found = sum(parts);
+  expect(found, `${what}: ${found} bytes, allowed ${allowed} (${list})`).toBeLessThanOrEqual(
+    allowed,
+  );
+}
+
+describe('before anyone touches the page', () => {
+  it.each(eachPage)('%s loads at most 20 KB', (path, page) => {
+    within(20 * KB, loadedAtOnce(page, site), path);
+  });
+
+  it.each(eachPage)('%s runs at most 1 KB of script', (path, page) => {
+    within(KB, scriptAtOnce(page, site), path);
+  });
+
+  it('half of the lessons load at most 14.6 KB, which one congestion window carries', () => {
+    const lessons = site.pages.filter(({ path }) => /\/lessons\/./.test(path));
+    const weights = lessons.map((page) => sum(loadedAtOnce(page, site))).sort((a, b) => a - b);
+    expect(weights.length).toBeGreaterThan(0);
+    expect(weights[Math.floor(weights.length / 2)]).toBeLessThanOrEqual(14.6 * KB);
+  });
+});
+
+describe('when something on the page comes to life', () => {
+  const atOnce = new Set(site.pages.flatMap((page) => [...scriptFilesAtOnce(page, site)]));
+  const first = [...askedForLater(atOnce, site)].map(
+    (file) => [file, withImports([file], site)] as const,
+  );
+  const shared = new Set(first.flatMap(([, files]) => [...files]));
+
+  it.each(first)('%s brings at most 12 KB, once', (name, files) => {
+    const news = [...files].filter((file) => !atOnce.has(file));
+    within(12 * KB, new Map(news.map((file) => [file, weightOfFiles([file], site)])), name);
+  });
+
+  it('each calculation and each drawing adds at most 3 KB', () => {
+    const each = [...askedForLater(shared, site)].filter((file) => !shared.has(file));
+    expect(each.length, 'files loaded on demand').toBeGreaterThan(0);
+    for (const name of each) {
+      const news = [...withImports([name], site)].filter(
+        (file) => !shared.has(file) && !atOnce.has(file),
+      );
+      within(3 * KB, new Map(news.map((file) => [file, weightOfFiles([file], site)])), name);
+    }
+  });
+});
