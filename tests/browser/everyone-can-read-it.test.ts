@@ -38,7 +38,10 @@ describe.each(['us', 'metric'] as const)('axe finds nothing to better: %s units'
 async function violationsOn(page: Page): Promise<string[]> {
   return page.evaluate(async (values) => {
     const { axe: inPage } = window as unknown as { axe: typeof import('axe-core') };
-    const { violations } = await inPage.run({ runOnly: { type: 'tag', values }, resultTypes: ['violations'] });
+    const { violations } = await inPage.run({
+      runOnly: { type: 'tag', values },
+      resultTypes: ['violations'],
+    });
     return violations.flatMap(({ id, nodes }) =>
       nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
     );
