@@ -1,0 +1,38 @@
+/** A page in the menus: its address from the root and its name. */
+export interface MenuItem {
+  path: string;
+  name: string;
+}
+
+/** The few pages that every page names at its top. */
+export const mainMenu: readonly MenuItem[] = [
+  { path: '/lessons/', name: 'Lessons' },
+  { path: '/exercises/', name: 'Booth' },
+  { path: '/calculators/', name: 'Numbers' },
+  { path: '/faults/', name: 'Faults' },
+];
+
+/** All pages, by what the reader came for; stands at the foot of every page. */
+export const allPages: readonly { title: string; items: readonly MenuItem[] }[] = [
+  {
+    title: 'Learn',
+    items: [
+      { path: '/lessons/', name: 'Lessons' },
+      { path: '/calculators/', name: 'Calculators' },
+      { path: '/faults/', name: 'Faults, by what you see' },
+      { path: '/glossary/', name: 'Words of the trade' },
+    ],
+  },
+  {
+    title: 'Teach',
+    items: [{ path: '/exercises/', name: 'Booth exercises' }],
+  },
+  {
+    title: 'Check',
+    items: [
+      { path: '/audit/checks/', name: 'Published values beside ours' },
+      { path: '/sources/', name: 'Sources' },
+      { path: '/about/', name: 'About, limits and privacy' },
+    ],
+  },
+];
