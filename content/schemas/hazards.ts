@@ -1,0 +1,23 @@
+/** Hazards that a lesson can bring, by id, in the words a reader sees. */
+export const hazards = {
+  'arc-rays': 'Arc rays',
+  fume: 'Fume and gas',
+  shock: 'Electric shock',
+  burns: 'Burns',
+  fire: 'Fire',
+  'hot-metal': 'Hot metal',
+  chipping: 'Flying slag',
+  grinding: 'Grinding',
+  cutting: 'Sawing and flame cutting',
+  noise: 'Noise',
+  'coated-metal': 'Paint, zinc and oil on the metal',
+  solvent: 'Solvents',
+  acid: 'Etching liquid',
+  torch: 'Fuel gas and oxygen',
+  lifting: 'Lifting',
+  posture: 'Strained neck, back and wrist',
+  'overhead-spatter': 'Metal falling from overhead',
+  'bend-press': 'Bend press',
+  'closed-space': 'Closed spaces',
+  height: 'Working at height',
+} as const;
