@@ -29,6 +29,12 @@ const computedCount = z.strictObject({
 
 const electrodes = electrode
   .extend({
+    for: z.string().optional().describe('Which passes it is for: root, fill and cover.'),
+    current: quantity.optional().describe('Its current, where it is not the one of the procedure.'),
+    currentRange: z
+      .tuple([quantity, quantity])
+      .optional()
+      .describe('Its lowest and highest current.'),
     count: count.optional().describe('Electrodes for one attempt.'),
     computed: computedCount.optional().describe('Stands in place of count where it is computed.'),
   })
@@ -40,6 +46,9 @@ const procedure = z.strictObject({
   steel: z.string().describe('Steel it is written for.'),
   current: quantity.describe('Current to start from.'),
   currentRange: z.tuple([quantity, quantity]).describe('Lowest and highest current.'),
+  voltage: z
+    .strictObject({ from: quantity, to: quantity, known })
+    .describe('Arc voltage to expect, measured from jaw to work.'),
   polarity: z.enum(['DCEP', 'DCEN', 'AC']).describe('DCEP: electrode positive.'),
   position: z.string().describe('Position in the words or the code of the trade: 2F, 3G.'),
   progression: z.enum(['uphill', 'downhill', 'none']).describe('Direction of vertical travel.'),
@@ -68,14 +77,21 @@ const criterion = z.strictObject({
 export const exerciseSchema = z.strictObject({
   title: z.string().describe('Name of the exercise.'),
   lesson: id.describe('The lesson it belongs to.'),
-  position: position.describe('Welding position.'),
-  joint: joint.describe('Joint or pad that is welded.'),
+  station: z
+    .enum(['booth', 'side'])
+    .default('booth')
+    .describe('side: saw, grinder, gauge or paper, done while others weld.'),
+  position: z.array(position).describe('Welding positions; empty where nothing is welded.'),
+  joint: z.array(joint).describe('Joints or pad; empty where nothing is welded.'),
   summary: sentence.describe('One sentence: what is welded and what it trains.'),
-  coupon: z.array(piece).describe('Metal for one attempt.'),
+  coupon: z.array(piece).describe('Metal that one attempt uses up; empty where another pays.'),
+  metalFrom: id.optional().describe('The exercise whose metal is used here, and counted there.'),
   electrodes: z.array(electrodes).describe('Electrodes for one attempt.'),
-  minutes: count.describe('Minutes at the booth for one attempt.'),
+  minutes: count.describe('Minutes at its station for one attempt.'),
   attempts: count.describe('Attempts that the class plan allows for.'),
-  procedure: procedure.describe('The practice procedure on one page.'),
+  procedure: procedure
+    .optional()
+    .describe('The practice procedure on one page; none without an arc.'),
   steps: z.array(sentence).min(1).describe('What to do, in order.'),
   holdPoints: z.array(sentence).describe('Where to stop until somebody has looked.'),
   handIn: sentence.describe('What is handed in, and how it is marked.'),
