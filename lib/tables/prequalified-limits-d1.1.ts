@@ -1,0 +1,50 @@
+/**
+ * AWS D1.1:2020 Table 5.1 (3.7 in 2000, 3.6 or 3.7 in 2010 and 2015), the columns of shielded
+ * metal arc welding. These are ceilings for procedures that need no test of their own, not advice:
+ * a 1/2 in single pass uphill is allowed, and no beginner makes one with a 1/8 in electrode.
+ */
+import type { Citation } from '../calculation.ts';
+
+export const positions = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
+export type Position = (typeof positions)[number];
+
+/** In inches and in millimeters, as printed; neither is converted from the other. */
+interface PrintedSize {
+  us: number;
+  metric: number;
+}
+
+export interface PassLimits {
+  singlePassFillet: PrintedSize;
+  rootPassThickness: PrintedSize;
+  fillPassThickness: PrintedSize;
+}
+
+export const passLimits: Readonly<Record<Position, PassLimits>> = {
+  flat: {
+    singlePassFillet: { us: 3 / 8, metric: 10 },
+    rootPassThickness: { us: 3 / 8, metric: 10 },
+    fillPassThickness: { us: 3 / 16, metric: 5 },
+  },
+  horizontal: {
+    singlePassFillet: { us: 5 / 16, metric: 8 },
+    rootPassThickness: { us: 5 / 16, metric: 8 },
+    fillPassThickness: { us: 3 / 16, metric: 5 },
+  },
+  vertical: {
+    singlePassFillet: { us: 1 / 2, metric: 12 },
+    rootPassThickness: { us: 1 / 2, metric: 12 },
+    fillPassThickness: { us: 3 / 16, metric: 5 },
+  },
+  overhead: {
+    singlePassFillet: { us: 5 / 16, metric: 8 },
+    rootPassThickness: { us: 5 / 16, metric: 8 },
+    fillPassThickness: { us: 3 / 16, metric: 5 },
+  },
+};
+
+export const citePassLimits: Citation = {
+  source: 'aws-d1.1',
+  at: '2020 Table 5.1, shielded metal arc welding',
+  known: 'read',
+};
