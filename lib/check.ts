@@ -1,6 +1,8 @@
 /**
  * A published value beside the computed one.
  */
+import { readFraction } from './inches.ts';
+
 export interface Compared {
   agrees: boolean;
   /** Computed less printed, where both are numbers. */
@@ -9,8 +11,12 @@ export interface Compared {
   within?: number;
 }
 
-/** Half a unit of the last printed digit: `0.84` stands for 0.835 to 0.845, `1970` for ±0.5. */
+/**
+ * Half a unit of the last printed digit: `0.84` stands for 0.835 to 0.845, `1970` for ±0.5. A
+ * fraction such as `3/16` is a size on a rule and stands for itself alone.
+ */
 export function halfLastDigit(printed: string): number {
+  if (printed.includes('/')) return 1e-9;
   const [, decimals = ''] = printed.trim().split('.');
   return 0.5 * 10 ** -decimals.length;
 }
@@ -21,7 +27,7 @@ export function compare(printed: string, computed: unknown, tolerance?: number):
     const shown = computed === null ? 'none' : String(computed);
     return { agrees: shown === printed };
   }
-  const value = Number(printed);
+  const value = readFraction(printed) ?? Number(printed);
   if (printed.trim() === '' || Number.isNaN(value)) return { agrees: false };
   const within = tolerance ?? halfLastDigit(printed);
   const difference = computed - value;

@@ -32,6 +32,7 @@ const functionNames = new Set([
     'max',
     'abs',
     'exp',
+    'atan',
     'tanh',
     'log10',
     'ceil',

@@ -1,4 +1,5 @@
 import { defineFormula } from '../calculation.ts';
+import { beadHeight, beadOverlap, beadWidth } from '../inputs/bead.ts';
 
 /**
  * Each bead is taken as a parabola on a flat plate: height h in the middle, nothing at the toes.
@@ -8,49 +9,9 @@ export default defineFormula({
   summary:
     'How far apart to lay beads, and how deep the valley between them is before the metal flows.',
   inputs: {
-    width: {
-      label: 'Bead width',
-      symbol: 'w',
-      unit: 'in',
-      limits: { min: 0.02, max: 4, why: 'no bead is narrower or wider' },
-      usual: {
-        min: 0.1,
-        max: 1,
-        why: 'a bead from a covered electrode is {1/8 in} to {1 in} wide',
-      },
-      example: { us: '3/8', metric: '10' },
-      obtain: 'Caliper across a single bead, toe to toe.',
-    },
-    height: {
-      label: 'Bead height',
-      symbol: 'h',
-      unit: 'in',
-      limits: { min: 0.005, max: 2, why: 'no bead is lower or higher' },
-      usual: {
-        min: 0.03,
-        max: 0.25,
-        why: 'a bead stands {1/32 in} to {1/4 in} above the plate',
-      },
-      example: { us: '3/32', metric: '2.5' },
-      obtain: 'Depth gauge or two rules: from the plate to the crown.',
-    },
-    overlap: {
-      label: 'Bead overlap (step-over), in percent of the width',
-      symbol: 'p',
-      unit: 'percent',
-      limits: {
-        min: 0,
-        max: 95,
-        why: 'below 0 the beads do not touch, above 95 they lie on top of each other',
-      },
-      usual: {
-        min: 25,
-        max: 60,
-        why: 'padding beads usually lie over a third to half of the last one',
-      },
-      example: '50',
-      obtain: 'You choose it. Half is the usual aim for padding.',
-    },
+    width: beadWidth,
+    height: beadHeight,
+    overlap: beadOverlap,
   },
   outputs: {
     pitch: {
