@@ -16,7 +16,7 @@ export default defineFormula({
       unit: 'in',
       limits: { min: 0.01, max: 4, why: 'no fillet weld is smaller or larger' },
       usual: { min: 0.08, max: 1.5, why: 'throats are usually {3/32 in} to {1-1/2 in}' },
-      example: { us: '0.221', metric: '5.6' },
+      example: { us: '0.22', metric: '5.6' },
       obtain: 'From the drawing, where it gives a throat; a leg on a square tee times 0.707.',
       estimateBy: 'fillet-throat',
     },
