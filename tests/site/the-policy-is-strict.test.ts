@@ -42,12 +42,6 @@ it.each(eachPage)('%s names every inline script and style by hash', (_path, page
   }
 });
 
-it.each(eachPage)('%s runs no script before its policy stands', (_path, page) => {
-  const policyAt = page.html.search(/http-equiv="content-security-policy"/i);
-  const scriptAt = page.html.search(/<script\b(?![^>]*application\/(ld\+)?json)/);
-  if (scriptAt >= 0) expect(scriptAt, 'a script stands above the policy').toBeGreaterThan(policyAt);
-});
-
 it.each(eachPage)('%s has no style attribute and no event attribute', (_path, page) => {
   const elements = page.document.querySelectorAll('*');
   const refused = elements.flatMap((element) =>
