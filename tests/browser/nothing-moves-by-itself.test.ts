@@ -15,7 +15,8 @@ describe('the layout stands still from the first paint to the last line', () => 
       path,
       { width: 360, height: 640, units: 'metric' },
       async ({ page, quiet }) => {
-        await readToTheEnd(page);
+        await quiet();
+        await readToTheEnd(page, 80);
         await quiet();
         return shiftsOn(page);
       },

@@ -41,6 +41,7 @@ export async function visit<T>(
     serviceWorkers: 'block',
   };
   const context = await (await sharedBrowser()).newContext(options);
+  context.setDefaultTimeout(10_000);
   try {
     const page = await context.newPage();
     const { trouble, quiet } = listen(page, options.baseURL ?? '');

@@ -16,6 +16,17 @@ describe.each(['light', 'dark'] as const)('tabbing shows where it is, in the %s 
   });
 });
 
+describe('the first stop leads past the menu to the text', () => {
+  it.each(sampledPages)('%s', async (path) => {
+    const place = await visit(path, {}, async ({ page }) => {
+      await page.keyboard.press('Tab');
+      await page.keyboard.press('Enter');
+      return page.evaluate(() => document.activeElement?.tagName);
+    });
+    expect(place).toBe('MAIN');
+  });
+});
+
 /** A sound page lets go of the focus after its last control. */
 const tooMany = 400;
 

@@ -25,7 +25,7 @@ describe('with scripts switched off', () => {
     const path = sampledPages.find((one) => /\/lessons\/./.test(one)) ?? '/';
     await visit(path, { scripts: false }, async ({ page }) => {
       const inches = await seen(page);
-      await page.getByText('metric', { exact: true }).first().click();
+      await page.getByLabel('metric').first().check();
       const metric = await seen(page);
       expect(quantities(inches).join()).toMatch(/in\b/);
       expect(metric).not.toBe(inches);

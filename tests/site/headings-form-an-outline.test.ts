@@ -2,7 +2,10 @@ import { expect, it } from 'vitest';
 import { eachPage } from './built-site.ts';
 
 it.each(eachPage)('%s', (_path, page) => {
-  const headings = page.document.querySelectorAll('h1, h2, h3, h4, h5, h6');
+  const headings = page.document
+    .querySelectorAll('h1, h2, h3, h4, h5, h6')
+    // Found level by level: back to the order of the page.
+    .toSorted((a, b) => a.location.offset - b.location.offset);
   const levels = headings.map((heading) => Number(heading.tagName.slice(1)));
   expect(
     levels.filter((level) => level === 1),

@@ -8,7 +8,7 @@ const host = 'http://this-site.invalid';
  */
 export function linkProblems(page: BuiltPage, site: BuiltSite): string[] {
   const problems: string[] = [];
-  for (const address of addressesOn(page)) {
+  for (const address of new Set(addressesOn(page))) {
     const url = new URL(address, host + page.path);
     if (url.origin !== host) continue;
     const path = decodeURIComponent(url.pathname);
