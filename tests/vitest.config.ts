@@ -19,7 +19,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: [siteTests, browserTests],
-          sequence: { groupOrder: 0 },
+          sequence: { groupOrder: 1 },
         },
       },
       {
@@ -29,7 +29,7 @@ export default defineConfig({
           include: [siteTests],
           testTimeout: 60_000,
           hookTimeout: 300_000,
-          sequence: { groupOrder: 1 },
+          sequence: { groupOrder: 2 },
         },
       },
       {
@@ -41,7 +41,7 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 60_000,
           maxWorkers: 2,
-          sequence: { groupOrder: 2 },
+          sequence: { groupOrder: 3 },
         },
       },
     ],
