@@ -18,7 +18,7 @@ export default defineFormula({
       },
       example: '22',
       obtain:
-        'Read it on a meter from holder to work while a partner welds. Without a meter take {22 V} for a 1/8 in E7018 as a guess, good to about one part in ten.',
+        'Read it on a meter from holder to work while a partner welds. Without a meter, time a whole electrode, or guess {23 V}, give or take {2 V}, for a {1/8 in} E7018.',
       estimateBy: 'voltage-estimate',
     },
     current: {
