@@ -217,6 +217,12 @@ export const units = {
     shown: 'V/mm',
     words: 'volts per millimeter',
   },
+  'V/A': {
+    kind: 'resistance',
+    factor: 1,
+    shown: 'V/A',
+    words: 'volts per ampere',
+  },
   A: { kind: 'current', factor: 1, shown: 'A', words: 'amperes' },
   W: { kind: 'power', factor: 1, shown: 'W', words: 'watts' },
   kW: { kind: 'power', factor: 1000, shown: 'kW', words: 'kilowatts' },

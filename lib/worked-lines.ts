@@ -20,7 +20,7 @@ export function workedLines(formula: Formula, { given, results }: Answer): Worke
   const values = new Map<string, string>();
   for (const [name, input] of Object.entries(formula.inputs)) {
     symbols.set(name, 'symbol' in input ? input.symbol : name);
-    values.set(name, givenText(input as QuantityInput, given[name] as never));
+    if (given[name]) values.set(name, givenText(input as QuantityInput, given[name] as never));
   }
   for (const [name, constant] of Object.entries(formula.constants ?? {})) {
     symbols.set(name, constant.symbol);
