@@ -2,6 +2,7 @@ import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { contentPolicy } from './content/build/content-policy.ts';
+import { ownPolicy } from './content/build/own-policy.ts';
 import { plainDynamicImports } from './content/build/plain-dynamic-imports.ts';
 
 /** SITE_BASE may be given as /course/, /course or course: the site then lives under that path. */
@@ -14,7 +15,7 @@ export default defineConfig({
   outDir: './dist',
   cacheDir: './.cache/astro',
   trailingSlash: 'always',
-  integrations: [mdx()],
+  integrations: [mdx(), ownPolicy()],
   markdown: {
     syntaxHighlight: false,
     // Curled quotes would turn the inch sign of 1/4" into a closing quote.

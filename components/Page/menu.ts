@@ -7,8 +7,8 @@ export interface MenuItem {
 /** The few pages that every page names at its top. */
 export const mainMenu: readonly MenuItem[] = [
   { path: '/lessons/', name: 'Lessons' },
-  { path: '/exercises/', name: 'Booth' },
-  { path: '/calculators/', name: 'Numbers' },
+  { path: '/exercises/', name: 'Exercises' },
+  { path: '/calculators/', name: 'Calculators' },
   { path: '/faults/', name: 'Faults' },
 ];
 
