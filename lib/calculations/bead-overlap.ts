@@ -59,8 +59,8 @@ export default defineFormula({
       name: 'tangent spacing as a share of the width',
       cite: {
         source: 'bead-overlap-study',
-        at: 'printed as 0.738',
-        known: 'memory',
+        at: 'quoted as 0.738; the further digits follow from the construction',
+        known: 'derived',
       },
     },
   },
@@ -77,6 +77,26 @@ export default defineFormula({
     { source: 'bead-overlap-study', at: 'tangent model', known: 'memory' },
   ],
   related: ['padding-plan', 'bead-area'],
+  notes(_, { pitch, flatTopPitch, tangentPitch }) {
+    if (pitch > tangentPitch)
+      return [
+        {
+          kind: 'caution',
+          text: 'That is wider than the tangent spacing: the valley stays open and traps slag under the next layer.',
+        },
+      ];
+    if (pitch > flatTopPitch)
+      return [
+        {
+          text: 'Between the tangent spacing and the flat-top spacing the metal just fills the valley, with little to spare.',
+        },
+      ];
+    return [
+      {
+        text: 'Closer than the flat-top spacing there is metal to spare: the layer ends up higher than one bead alone, and its valleys shallow.',
+      },
+    ];
+  },
   compute({ width, height, overlap }) {
     const pitch = width * (1 - overlap / 100);
     return {

@@ -57,7 +57,7 @@ export default defineFormula({
       symbol: 'k',
       unit: '1',
       digits: 3,
-      formula: 'sinDegrees(angle / 2) / sinDegrees(45)',
+      formula: 'sqrt(2) * sinDegrees(angle / 2)',
     },
   },
   beware: [
@@ -80,7 +80,7 @@ export default defineFormula({
       codeSize: 2 * throat * Math.sin(half),
       faceWidth: 2 * throat * Math.tan(half),
       area: throat ** 2 * Math.tan(half),
-      sizeFactor: Math.sin(half) / Math.sin(Math.PI / 4),
+      sizeFactor: Math.SQRT2 * Math.sin(half),
     };
   },
 });
