@@ -154,6 +154,13 @@ export const sources = {
     type: 'standard',
     is: 'preheat and cooling time of ferritic steels',
   },
+  'twi-carbon-equivalents': {
+    title:
+      'TWI FAQ: What is the difference between the various carbon equivalent formulae used in relation to hydrogen cracking?',
+    publisher: 'The Welding Institute',
+    type: 'webpage',
+    is: 'which carbon equivalent was made for which steels',
+  },
   'plate-handbook': {
     title: 'Welding Handbook: A guide to better welding of high strength plate steels, edition 2',
     publisher: 'a plate maker’s handbook',

@@ -275,6 +275,21 @@ export const units = {
     shown: '°F',
     words: 'degrees Fahrenheit',
   },
+  /** A difference of temperatures: no zero of a scale in it. */
+  Cdeg: {
+    kind: 'temperature difference',
+    factor: 1,
+    system: 'metric',
+    shown: '°C',
+    words: 'Celsius degrees',
+  },
+  Fdeg: {
+    kind: 'temperature difference',
+    factor: 5 / 9,
+    system: 'us',
+    shown: '°F',
+    words: 'Fahrenheit degrees',
+  },
   deg: { kind: 'angle', factor: 1, shown: '°', words: 'degrees' },
   percent: { kind: 'share', factor: 1, shown: '%', words: 'percent' },
   'ml/100g': {
@@ -397,6 +412,7 @@ const partners: ReadonlyArray<readonly [us: Unit, metric: Unit]> = [
   ['kJ/in', 'kJ/mm'],
   ['J/in', 'J/mm'],
   ['degF', 'degC'],
+  ['Fdeg', 'Cdeg'],
   ['ksi', 'MPa'],
   ['kip', 'kN'],
   ['kip/in', 'kN/mm'],

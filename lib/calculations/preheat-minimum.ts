@@ -1,4 +1,5 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
+import { printFraction } from '../inches.ts';
 import { NoAnswer } from '../no-answer.ts';
 import {
   categories,
@@ -88,6 +89,25 @@ export default defineProcedure({
           kind: 'passed',
           text: `Not used: ${rangeOf(next)}; each row reaches up to and including its upper thickness.`,
         });
+    const other = electrodeKind === 'low-hydrogen' && preheatSteels[steel]?.['not low-hydrogen'];
+    if (other)
+      because.push({
+        kind: 'caution',
+        text: `An open root put in with E6010 or E6011 follows category ${other} instead: ${temperatureOf(row.minimum[other])} for this thickness. Category ${category} is for the low-hydrogen passes over it.`,
+        cite: citeRow(other),
+      });
+    if (electrodeKind === 'not low-hydrogen')
+      because.push({
+        kind: 'caution',
+        text: `This is for the passes without low-hydrogen electrodes, such as an E6010 root. Low-hydrogen passes over it follow category B: ${temperatureOf(row.minimum.B)} for this thickness.`,
+        cite: citeRow('B'),
+      });
+    if (steel.startsWith('A913'))
+      because.push({
+        kind: 'passed',
+        text: 'Not used: category D, which asks less of A913 when the electrode’s designator is H8 or lower.',
+        cite: { source: 'aws-d1.1', at: '2015 Table 3.3, category D', known: 'memory' },
+      });
     if (minimumTemperature.us === 32)
       because.push({
         kind: 'caution',
@@ -100,17 +120,30 @@ export default defineProcedure({
       });
     because.push({
       kind: 'caution',
-      text: 'Warm the steel through for at least {3 in|75 mm}, or its thickness if that is more, all round the weld. Measure away from the flame: on the far side, or a minute or two after the flame is off.',
+      text: 'No welding where the air at the weld is below {0 degF|-20 degC}, whatever the steel has been warmed to.',
+      cite: {
+        source: 'aws-d1.1',
+        at: 'clause on the welding environment, minimum ambient temperature',
+        known: 'memory',
+      },
+    });
+    because.push({
+      kind: 'caution',
+      text: 'Warm the steel through for at least {3 in|75 mm}, or its thickness if that is more, all round the weld. Measure away from the flame: on the far side, or a minute or two after the flame is off. Keep crayon marks out of the joint; an infrared gun reads low on bright steel.',
       cite: { source: 'aws-d1.1', at: '2008 clause 5.6', known: 'read' },
     });
     return { category, minimumTemperature, because };
   },
 });
 
+const temperatureOf = ({ us, metric }: { us: number; metric: number }) =>
+  `{${us} degF|${metric} degC}`;
+
 function rangeOf(index: number): string {
   const upper = preheatRows[index]?.upTo;
   const lower = preheatRows[index - 1]?.upTo;
-  const size = (at: { us: number; metric: number }) => `{${at.us} in|${at.metric} mm}`;
+  const size = (at: { us: number; metric: number }) =>
+    `{${printFraction(at.us, 4)} in|${at.metric} mm}`;
   if (!lower) return `{1/8 in|3 mm} up to ${size(upper as never)}`;
   if (!upper || !Number.isFinite(upper.us)) return `over ${size(lower)}`;
   return `over ${size(lower)} up to ${size(upper)}`;
