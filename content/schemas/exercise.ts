@@ -85,7 +85,9 @@ export const exerciseSchema = z.strictObject({
   joint: z.array(joint).describe('Joints or pad; empty where nothing is welded.'),
   summary: sentence.describe('One sentence: what is welded and what it trains.'),
   coupon: z.array(piece).describe('Metal that one attempt uses up; empty where another pays.'),
-  metalFrom: id.optional().describe('The exercise whose metal is used here, and counted there.'),
+  metalFrom: idList
+    .optional()
+    .describe('The exercises whose metal is used here, and counted there.'),
   electrodes: z.array(electrodes).describe('Electrodes for one attempt.'),
   minutes: count.describe('Minutes at its station for one attempt.'),
   attempts: count.describe('Attempts that the class plan allows for.'),
