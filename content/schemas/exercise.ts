@@ -2,7 +2,7 @@ import { z } from 'astro/zod';
 import { knownMarks } from '../../components/Known/known-marks.ts';
 import { sources } from '../../lib/sources.ts';
 import { electrode } from './electrode.ts';
-import { id, idList, joint, keysOf, position, quantity, sentence } from './words.ts';
+import { heading, id, idList, joint, keysOf, position, quantity, sentence } from './words.ts';
 
 const known = z.enum(keysOf(knownMarks)).describe('How the value came to stand here.');
 const count = z.number().int().positive();
@@ -75,7 +75,7 @@ const criterion = z.strictObject({
 
 /** content/exercises/<slug>.yaml: one task at the booth. Unknown keys are refused. */
 export const exerciseSchema = z.strictObject({
-  title: z.string().describe('Name of the exercise.'),
+  title: heading.describe('Name of the exercise.'),
   lesson: id.describe('The lesson it belongs to.'),
   station: z
     .enum(['booth', 'side'])

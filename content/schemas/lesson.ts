@@ -5,7 +5,7 @@ import { sources } from '../../lib/sources.ts';
 import { readingOrder, type UnitId } from '../reading-order.ts';
 import { electrode } from './electrode.ts';
 import { hazards } from './hazards.ts';
-import { idList, joint, keysOf, position, sentence } from './words.ts';
+import { heading, idList, joint, keysOf, position, sentence } from './words.ts';
 
 const unitIds = readingOrder.map((unit) => unit.id) as [UnitId, ...UnitId[]];
 
@@ -25,7 +25,7 @@ const source = z.strictObject({
 
 /** The front matter of content/lessons/<slug>.mdx. Unknown keys are refused. */
 export const lessonSchema = z.strictObject({
-  title: z.string().describe('The heading of the lesson, as a learner would say it.'),
+  title: heading.describe('The heading of the lesson, as a learner would say it.'),
   summary: sentence.describe('One sentence for lists of lessons and for search results.'),
   unit: z.enum(unitIds).describe('The unit of reading-order.ts in which it stands.'),
   minutes: z.number().int().positive().describe('Minutes of reading.'),

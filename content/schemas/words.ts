@@ -1,7 +1,11 @@
 import { z } from 'astro/zod';
+import { withApostrophes } from '../../components/Sentence/with-apostrophes.ts';
 
 /** A sentence or a few; a quantity in it stands in braces, {1/8 in}, and follows the reader's units. */
 export const sentence = z.string().min(3);
+
+/** A heading, as it is printed. */
+export const heading = z.string().min(3).transform(withApostrophes);
 
 /** File names and ids: small letters, digits and hyphens. */
 export const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'small letters, digits and hyphens');
