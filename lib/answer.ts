@@ -36,6 +36,8 @@ export interface Given {
 }
 
 export interface Answer {
+  /** What `compute` received: numbers in the declared units. */
+  values: Record<string, unknown>;
   given: Record<string, Given | Record<string, Given>[]>;
   results: Record<string, unknown>;
   because: Reason[];
@@ -75,6 +77,7 @@ export function answer(calculation: Calculation, typed: Typed, bare: Bare = 'dec
       };
     return {
       ok: true,
+      values: read.values,
       given: read.given,
       results,
       because: [...because, ...notes, ...edge.cautions],

@@ -3,7 +3,7 @@
  * formula that holds in the reader's units is shown with them; another keeps its source's units,
  * and its answer is converted after it.
  */
-import type { Answer, Given } from './answer.ts';
+import type { Answer } from './answer.ts';
 import type { Formula, QuantityInput } from './calculation.ts';
 import { printQuantity } from './quantity-text.ts';
 import { holdsInReaderUnits } from './reader-units.ts';
@@ -13,13 +13,10 @@ import { convert, type System, type Unit, unitFor } from './units.ts';
 /** By output, then by name; the output's own value stands under `=name`. */
 export function slotTexts(
   formula: Formula,
-  { given, results }: Answer,
+  { values, results }: Answer,
   system: System,
 ): Record<string, Record<string, string>> {
-  const point = Object.fromEntries(
-    Object.entries(formula.inputs).map(([name, input]) => [name, declared(input as QuantityInput, given[name] as Given)]),
-  );
-  const held = holdsInReaderUnits(formula, point);
+  const held = holdsInReaderUnits(formula, values);
   const number = (value: number, unit: Unit, own: boolean, digits: number) => {
     const to = own ? unitFor(unit, system) : unit;
     const text = printQuantity(convert(value, unit, to), to, { digits });
@@ -30,7 +27,7 @@ export function slotTexts(
     const own = held.has(output);
     const line: Record<string, string> = {};
     for (const [name, input] of Object.entries(formula.inputs)) {
-      const value = point[name];
+      const value = values[name];
       line[name] = typeof value === 'number' ? number(value, (input as QuantityInput).unit, own, 5) : String(value);
     }
     for (const [name, { value, unit }] of Object.entries(formula.constants ?? {})) line[name] = number(value, unit, own, 6);
@@ -41,9 +38,4 @@ export function slotTexts(
     lines[output] = line;
   }
   return lines;
-}
-
-function declared(input: QuantityInput, given: Given): number | string {
-  if (given.value === undefined || given.unit === undefined) return given.text;
-  return convert(given.value, given.unit, input.unit);
 }

@@ -1,81 +1,75 @@
-import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { ComponentType } from 'preact';
-import { type Answered, answer, type Typed } from '../../lib/answer.ts';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { answer, type Typed } from '../../lib/answer.ts';
 import type { Calculation, Input } from '../../lib/calculation.ts';
-import { slotTexts } from '../../lib/slot-texts.ts';
 import type { System } from '../../lib/units.ts';
+import DrawnBoth, { type DrawingProps } from '../drawings/DrawnBoth.tsx';
 import Reasons from '../Reasons/Reasons.tsx';
 import AddressNote from './AddressNote.tsx';
-import { currentSystem, fillSlots, takeOverTyped } from './already-there.ts';
+import { addressOf, readAddress, writeAddress } from './address.ts';
+import { currentSystem, fillLines, takeOverTyped } from './already-there.ts';
+import CopyLink from './CopyLink.tsx';
 import { type Entries, type Entry, typedFor } from './entries.ts';
 import Field from './Field.tsx';
 import Results from './Results.tsx';
-import { addressOf, readAddress, writeAddress } from './address.ts';
-
-export interface DrawingProps {
-  given: Record<string, unknown>;
-  results: Record<string, unknown>;
-  system: System;
-}
 
 export interface Props {
-  id: string;
-  /** Prefix of field ids and of the address; the id unless a page has two of a kind. */
+  /** Prefix of field ids and of the address: the calculation's id, unless a page has two. */
   name: string;
   calculation: Calculation;
+  /** What the page gives; the rest opens with the example. */
   given: Typed;
-  /** MathML for each output of a formula, made at build; hydration keeps what is there. */
+  /** MathML by output, made at build. Hydration keeps what is there. */
   lines?: Record<string, string>;
   Drawing?: ComponentType<DrawingProps> | undefined;
 }
 
-export default function CalculatorForm({ id, name, calculation, given, lines, Drawing }: Props) {
-  const { inputs } = calculation;
+/**
+ * The form of a calculation. It hydrates with exactly what was rendered at build; what the address
+ * holds and what was typed meanwhile is taken over right after.
+ */
+export default function CalculatorForm({ name, calculation, given, lines, Drawing }: Props) {
+  const inputs: Record<string, Input> = calculation.inputs;
   const [entries, setEntries] = useState<Entries>({});
   const [system, setSystem] = useState<System>('us');
   const [strays, setStrays] = useState<string[]>([]);
-  const root = useRef<HTMLFormElement>(null);
+  const form = useRef<HTMLFormElement>(null);
 
-  const by = useMemo(() => {
-    const us = answer(calculation, typedFor(inputs, entries, given, 'us'));
-    const metric = answer(calculation, typedFor(inputs, entries, given, 'metric'));
-    return { us, metric };
-  }, [entries]);
+  const by = useMemo(
+    () => ({
+      us: answer(calculation, typedFor(inputs, entries, given, 'us')),
+      metric: answer(calculation, typedFor(inputs, entries, given, 'metric')),
+    }),
+    [entries],
+  );
   const current = by[system];
   const problems = current.ok ? [] : current.problems;
 
   useLayoutEffect(() => {
     const chosen = currentSystem();
-    const fromAddress = readAddress(name, inputs);
+    const typed = takeOverTyped(form.current, name, inputs, chosen);
+    const address = readAddress(name, inputs);
     setSystem(chosen);
-    setStrays(fromAddress.strays);
-    setEntries({ ...fromAddress.entries, ...takeOverTyped(root.current, inputs, chosen) });
+    setStrays(address.strays);
+    setEntries({ ...address.entries, ...typed });
     const follow = () => setSystem(currentSystem());
     addEventListener('units', follow);
     return () => removeEventListener('units', follow);
   }, []);
-  useLayoutEffect(() => fillLines(root.current, calculation, by), [by]);
+  useLayoutEffect(() => fillLines(form.current, calculation, by), [by]);
 
-  const change = (field: string, entry: Entry | undefined) => {
-    const { [field]: _, ...rest } = entries;
-    const next = entry === undefined ? rest : { ...rest, [field]: entry };
+  const take = (next: Entries) => {
     setEntries(next);
     writeAddress(name, inputs, next);
   };
-  const restart = () => {
-    setEntries({});
-    setStrays([]);
-    writeAddress(name, inputs, {});
+  const change = (field: string, entry: Entry | undefined) => {
+    const { [field]: _, ...rest } = entries;
+    take(entry === undefined ? rest : { ...rest, [field]: entry });
   };
 
   return (
-    <form
-      class="calculator"
-      ref={root}
-      noValidate
-      onSubmit={(event) => event.preventDefault()}
-    >
-      {Object.entries<Input>(inputs).map(([field, input]) => (
+    <form class="calculator" ref={form} noValidate onSubmit={(event) => event.preventDefault()}>
+      {Object.entries(inputs).map(([field, input]) => (
         <Field
           key={field}
           id={`${name}-${field}`}
@@ -88,24 +82,38 @@ export default function CalculatorForm({ id, name, calculation, given, lines, Dr
         />
       ))}
       <AddressNote strays={strays} />
-      <Results id={name} calculation={calculation} by={by} system={system} inputs={Object.keys(inputs).map((field) => `${name}-${field}`)} />
+      <Results
+        id={name}
+        calculation={calculation}
+        by={by}
+        system={system}
+        inputs={Object.keys(inputs).map((field) => `${name}-${field}`)}
+      />
       {calculation.kind === 'formula' && (
         <div class="worked" hidden={!current.ok}>
           {Object.keys(calculation.outputs).map((output) => (
-            // biome-ignore lint/security/noDangerouslySetInnerHtml: made at build from our own formula
-            <div key={output} data-line={output} dangerouslySetInnerHTML={{ __html: lines?.[output] ?? '' }} />
+            <div
+              key={output}
+              data-line={output}
+              // biome-ignore lint/security/noDangerouslySetInnerHtml: made at build from our own formula
+              dangerouslySetInnerHTML={{ __html: lines?.[output] ?? '' }}
+            />
           ))}
         </div>
       )}
-      {Drawing && current.ok && (
-        <figure class="drawing">
-          <Drawing given={givenNumbers(current, calculation)} results={current.results} system={system} />
-        </figure>
-      )}
+      {Drawing && <DrawnBoth Drawing={Drawing} by={by} />}
       <Reasons by={by} />
       <p class="calculator-actions">
-        <button type="button" onClick={() => copy(addressOf(id, name, inputs, entries))}>Copy link to these numbers</button>
-        <button type="button" onClick={restart}>Back to the example</button>
+        <CopyLink address={() => addressOf(name, inputs, entries)} />
+        <button
+          type="button"
+          onClick={() => {
+            setStrays([]);
+            take({});
+          }}
+        >
+          Back to the example
+        </button>
       </p>
     </form>
   );

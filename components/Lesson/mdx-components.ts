@@ -1,3 +1,8 @@
+import Amount from '../Amount/Amount.astro';
+import Answer from '../Answer/Answer.astro';
+import Calculator from '../Calculator/Calculator.astro';
+import Cite from '../Cite/Cite.astro';
+import WorkedExample from '../WorkedExample/WorkedExample.astro';
 import Acceptance from '../Acceptance/Acceptance.astro';
 import Caution from '../Caution/Caution.astro';
 import Drawing from '../Drawing/Drawing.astro';
@@ -7,7 +12,6 @@ import Link from '../Page/Link.astro';
 import Picture from '../Page/Picture.astro';
 import Table from '../Page/Table.astro';
 import Term from '../Term/Term.astro';
-import TemporaryAmount from './TemporaryAmount.astro';
 import TemporaryBlock from './TemporaryBlock.astro';
 
 /** Everything a lesson may use without importing it. */
@@ -21,10 +25,10 @@ export const mdxComponents = {
   Exercise,
   Faults,
   Term,
-  Amount: TemporaryAmount,
-  Answer: TemporaryBlock,
-  Calculator: TemporaryBlock,
-  Cite: TemporaryBlock,
+  Amount,
+  Answer,
+  Calculator,
+  Cite,
   Practice: TemporaryBlock,
-  WorkedExample: TemporaryBlock,
+  WorkedExample,
 };
