@@ -11,7 +11,8 @@ export interface ComparedCheck extends Compared {
   computed?: Reported;
 }
 
-export const comparedChecks = (): Promise<ComparedCheck[]> => Promise.all(readChecks().map(compared));
+export const comparedChecks = (): Promise<ComparedCheck[]> =>
+  Promise.all(readChecks().map(compared));
 
 async function compared(check: Check): Promise<ComparedCheck> {
   const calculation = await loadCalculation(check.calculation);
@@ -19,6 +20,11 @@ async function compared(check: Check): Promise<ComparedCheck> {
   if (!answered.ok)
     return { check, agrees: answered.problems.some(({ field }) => field === check.refuses) };
   if (check.output === undefined || check.printed === undefined) return { check, agrees: false };
-  const computed = reportedAt(calculation, answered.results, check.output, check.in ? { unit: check.in } : {});
+  const computed = reportedAt(
+    calculation,
+    answered.results,
+    check.output,
+    check.in ? { unit: check.in } : {},
+  );
   return { check, computed, ...compare(check.printed, computed.value, check.tolerance?.is) };
 }

@@ -11,7 +11,10 @@ export function holdsInReaderUnits(formula: Formula, point: Record<string, unkno
   const moved = Object.fromEntries(
     Object.entries(point).map(([name, value]) => {
       const unit = (formula.inputs[name] as QuantityInput).unit;
-      return [name, typeof value === 'number' && unit ? convert(value, unit, unitFor(unit, other)) : value];
+      return [
+        name,
+        typeof value === 'number' && unit ? convert(value, unit, unitFor(unit, other)) : value,
+      ];
     }),
   );
   const results = formula.compute(point as never);
@@ -25,4 +28,6 @@ export function holdsInReaderUnits(formula: Formula, point: Record<string, unkno
 }
 
 const isMetric = (formula: Formula): boolean =>
-  Object.values(formula.inputs).some((input) => 'unit' in input && unitOf(input.unit).system === 'metric');
+  Object.values(formula.inputs).some(
+    (input) => 'unit' in input && unitOf(input.unit).system === 'metric',
+  );

@@ -32,8 +32,7 @@ export function shown(output: Output, result: unknown, system: System, unit?: Un
 /** One cell of a list. */
 export function shownCell(column: Column, cell: unknown, system: System): string {
   if (cell === undefined || cell === null) return nothing;
-  if (typeof cell === 'number' && 'unit' in column)
-    return shown({ ...column }, cell, system);
+  if (typeof cell === 'number' && 'unit' in column) return shown({ ...column }, cell, system);
   return String(cell);
 }
 
@@ -53,7 +52,9 @@ export function practical(output: Output, result: unknown, system: System): stri
   // A size that lies on a step, but for the last bits, stays on it.
   const near = Math.round(exact);
   const steps =
-    Math.abs(exact - near) < 1e-9 ? near : Math[{ up: 'ceil', down: 'floor', nearest: 'round' }[output.round.way] as 'ceil'](exact);
+    Math.abs(exact - near) < 1e-9
+      ? near
+      : Math[{ up: 'ceil', down: 'floor', nearest: 'round' }[output.round.way] as 'ceil'](exact);
   const size = steps * step.value;
   return step.unit === 'in'
     ? `${printFraction(size, Math.round(1 / step.value))}\u00a0in`

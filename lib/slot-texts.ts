@@ -28,10 +28,15 @@ export function slotTexts(
     const line: Record<string, string> = {};
     for (const [name, input] of Object.entries(formula.inputs)) {
       const value = values[name];
-      line[name] = typeof value === 'number' ? number(value, (input as QuantityInput).unit, own, 5) : String(value);
+      line[name] =
+        typeof value === 'number'
+          ? number(value, (input as QuantityInput).unit, own, 5)
+          : String(value);
     }
-    for (const [name, { value, unit }] of Object.entries(formula.constants ?? {})) line[name] = number(value, unit, own, 6);
-    for (const [name, { unit }] of Object.entries(formula.outputs)) line[name] = number(results[name] as number, unit, own, 4);
+    for (const [name, { value, unit }] of Object.entries(formula.constants ?? {}))
+      line[name] = number(value, unit, own, 6);
+    for (const [name, { unit }] of Object.entries(formula.outputs))
+      line[name] = number(results[name] as number, unit, own, 4);
     const answer = shown(description, results[output], system);
     const sourced = shown(description, results[output], system, description.unit);
     line[`=${output}`] = own || sourced === answer ? answer : `${sourced} = ${answer}`;

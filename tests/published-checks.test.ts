@@ -5,7 +5,9 @@ import { comparedChecks } from '../content/compared-checks.ts';
 describe.each(await comparedChecks())('$check.calculation: $check.claim', (one) => {
   const { check, computed, agrees, within } = one;
   it(`agrees with ${check.source}, ${check.at} (${check.known})`, () => {
-    const expected = check.refuses ? `a refusal of ${check.refuses}` : `${check.printed}, within ${within}`;
+    const expected = check.refuses
+      ? `a refusal of ${check.refuses}`
+      : `${check.printed}, within ${within}`;
     expect(agrees, `expected ${expected}; computed ${JSON.stringify(computed)}`).toBe(true);
   });
 });

@@ -3,7 +3,7 @@ import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { answer, type Typed } from '../../lib/answer.ts';
 import type { Calculation, Input } from '../../lib/calculation.ts';
 import type { System } from '../../lib/units.ts';
-import DrawnBoth, { type DrawingProps } from '../drawings/DrawnBoth.tsx';
+import DrawnBoth, { type DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import Reasons from '../Reasons/Reasons.tsx';
 import AddressNote from './AddressNote.tsx';
 import { addressOf, readAddress, writeAddress } from './address.ts';
@@ -95,7 +95,6 @@ export default function CalculatorForm({ name, calculation, given, lines, Drawin
             <div
               key={output}
               data-line={output}
-              // biome-ignore lint/security/noDangerouslySetInnerHtml: made at build from our own formula
               dangerouslySetInnerHTML={{ __html: lines?.[output] ?? '' }}
             />
           ))}

@@ -65,7 +65,9 @@ function Table({ output, name, by }: { output: ListOutput; name: string; by: Pro
   const columns = Object.entries(output.list);
   const rowsOf = (system: System) => {
     const answered = by[system];
-    return answered.ok ? ((answered.results[name] as Record<string, unknown>[] | undefined) ?? []) : [];
+    return answered.ok
+      ? ((answered.results[name] as Record<string, unknown>[] | undefined) ?? [])
+      : [];
   };
   const rows = { us: rowsOf('us'), metric: rowsOf('metric') };
   if (rows.us.length + rows.metric.length === 0) return <>{nothing}</>;
@@ -83,13 +85,16 @@ function Table({ output, name, by }: { output: ListOutput; name: string; by: Pro
         </thead>
         <tbody>
           {Array.from({ length: Math.max(rows.us.length, rows.metric.length) }, (_, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: rows have no identity but their place
             <tr key={index}>
               {columns.map(([column, described]) => (
                 <td key={column}>
                   <Both
                     us={rows.us[index] ? shownCell(described, rows.us[index]?.[column], 'us') : ''}
-                    metric={rows.metric[index] ? shownCell(described, rows.metric[index]?.[column], 'metric') : ''}
+                    metric={
+                      rows.metric[index]
+                        ? shownCell(described, rows.metric[index]?.[column], 'metric')
+                        : ''
+                    }
                   />
                 </td>
               ))}

@@ -3,12 +3,14 @@ import { type ComponentType, h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import type { Typed } from '../../lib/answer.ts';
 import type { Calculation } from '../../lib/calculation.ts';
-import type { DrawingProps } from '../drawings/DrawnBoth.tsx';
+import type { DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import { filledLines } from '../Formula/filled-lines.ts';
 import { answerKnown } from './answer-known.ts';
 import CalculatorForm from './CalculatorForm.tsx';
 
-const drawings = import.meta.glob<ComponentType<DrawingProps>>('../drawings/*.tsx', { import: 'default' });
+const drawings = import.meta.glob<ComponentType<DrawingProps>>('../drawings/*.tsx', {
+  import: 'default',
+});
 
 export const loadDrawing = async (id: string): Promise<ComponentType<DrawingProps> | undefined> =>
   drawings[`../drawings/${id}.tsx`]?.();

@@ -16,11 +16,17 @@ const declaredUnit = (input: Input): Unit | undefined =>
 
 /** The text that a box opens with: what the page gives, else the example for the system. */
 export function opening(input: Input, given: TypedValue | undefined, system: System): string {
-  if (typeof given === 'string' || typeof given === 'number') return boxText(input, String(given), 'us', system);
+  if (typeof given === 'string' || typeof given === 'number')
+    return boxText(input, String(given), 'us', system);
   if ('list' in input) return '';
   if (input.optional && given === undefined && !('default' in input && input.default)) return '';
   const { example } = input;
-  const text = 'default' in input && input.default !== undefined ? input.default : typeof example === 'string' ? example : example[system];
+  const text =
+    'default' in input && input.default !== undefined
+      ? input.default
+      : typeof example === 'string'
+        ? example
+        : example[system];
   return typeof example === 'string' ? boxText(input, text, 'us', system) : text;
 }
 
@@ -36,7 +42,8 @@ export function boxText(input: Input, text: string, typedIn: System, system: Sys
 }
 
 /** The number at the head of a quantity that could be read. */
-const withoutUnit = (text: string): string => /^[\s+\-−\d.,/½¼¾⅛⅜⅝⅞]+/.exec(text)?.[0].trim() ?? text;
+const withoutUnit = (text: string): string =>
+  /^[\s+\-−\d.,/½¼¾⅛⅜⅝⅞]+/.exec(text)?.[0].trim() ?? text;
 
 /** The typed text with the unit that a bare number had where it was typed. */
 function canonical(input: Input, { text, system }: { text: string; system: System }): string {

@@ -8,7 +8,10 @@ export function filledLines(
   formula: Formula,
   by: { us: Answer; metric: Answer },
 ): Record<string, string> {
-  const texts = { us: slotTexts(formula, by.us, 'us'), metric: slotTexts(formula, by.metric, 'metric') };
+  const texts = {
+    us: slotTexts(formula, by.us, 'us'),
+    metric: slotTexts(formula, by.metric, 'metric'),
+  };
   return Object.fromEntries(
     typeset(formula).map(({ output, symbols, numbers }) => [
       output,

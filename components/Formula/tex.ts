@@ -19,10 +19,24 @@ type Node = MathNode & {
   params?: Node[];
 };
 
-const comparisons: Record<string, string> = { '<': '<', '<=': '\\le', '>': '>', '>=': '\\ge', '==': '=', '!=': '\\ne' };
+const comparisons: Record<string, string> = {
+  '<': '<',
+  '<=': '\\le',
+  '>': '>',
+  '>=': '\\ge',
+  '==': '=',
+  '!=': '\\ne',
+};
 const functions: Record<string, string> = {
-  sinDegrees: '\\sin', cosDegrees: '\\cos', tanDegrees: '\\tan', asinDegrees: '\\arcsin',
-  tanh: '\\tanh', log10: '\\log_{10}', min: '\\min', max: '\\max', exp: '\\exp',
+  sinDegrees: '\\sin',
+  cosDegrees: '\\cos',
+  tanDegrees: '\\tan',
+  asinDegrees: '\\arcsin',
+  tanh: '\\tanh',
+  log10: '\\log_{10}',
+  min: '\\min',
+  max: '\\max',
+  exp: '\\exp',
 };
 
 export function texOf(text: string, leaf: (name: string) => string): string {
@@ -48,7 +62,8 @@ export function texOf(text: string, leaf: (name: string) => string): string {
         throw new Error(`the formula “${text}” has a ${node.type}, which cannot be typeset`);
     }
   };
-  const bare = (node: Node): Node => (node.type === 'ParenthesisNode' ? (node.content as Node) : node);
+  const bare = (node: Node): Node =>
+    node.type === 'ParenthesisNode' ? (node.content as Node) : node;
   const operator = (node: Node, a: Node, b: Node): string => {
     switch (node.op) {
       case '/':
@@ -82,7 +97,9 @@ export function texOf(text: string, leaf: (name: string) => string): string {
     const rows: string[] = [];
     let at: Node = node;
     while (at.type === 'ConditionalNode') {
-      rows.push(`${write(bare(at.trueExpr as Node))} & \\text{if } ${write(bare(at.condition as Node))}`);
+      rows.push(
+        `${write(bare(at.trueExpr as Node))} & \\text{if } ${write(bare(at.condition as Node))}`,
+      );
       at = bare(at.falseExpr as Node);
     }
     rows.push(`${write(at)} & \\text{otherwise}`);
@@ -90,9 +107,18 @@ export function texOf(text: string, leaf: (name: string) => string): string {
   };
   const relation = (node: Node): string =>
     (node.params as Node[])
-      .map((part, index) => (index === 0 ? write(part) : `${comparisons[signs[node.conditionals?.[index - 1] ?? ''] ?? '<']} ${write(part)}`))
+      .map((part, index) =>
+        index === 0
+          ? write(part)
+          : `${comparisons[signs[node.conditionals?.[index - 1] ?? ''] ?? '<']} ${write(part)}`,
+      )
       .join(' ');
   return write(parse(text) as Node);
 }
 
-const signs: Record<string, string> = { smaller: '<', smallerEq: '<=', larger: '>', largerEq: '>=' };
+const signs: Record<string, string> = {
+  smaller: '<',
+  smallerEq: '<=',
+  larger: '>',
+  largerEq: '>=',
+};

@@ -19,13 +19,18 @@ export function typeset(formula: Formula): TypesetLines[] {
   const symbols = new Map<string, string>();
   for (const [name, input] of Object.entries(formula.inputs))
     symbols.set(name, 'symbol' in input ? symbolTex(input.symbol) : `\\text{${name}}`);
-  for (const [name, { symbol }] of Object.entries(formula.constants ?? {})) symbols.set(name, symbolTex(symbol));
+  for (const [name, { symbol }] of Object.entries(formula.constants ?? {}))
+    symbols.set(name, symbolTex(symbol));
   return Object.entries(formula.outputs).map(([output, { formula: text, symbol }]) => {
     const own = symbolTex(symbol ?? output);
     const line = {
       output,
       symbols: mathml(`${own} = ${texOf(text, (name) => symbols.get(name) ?? name)}`),
-      numbers: slots(mathml(`\\phantom{${own}} = ${texOf(text, (name) => `\\text{@${name}@}`)} = \\text{@=${output}@}`)),
+      numbers: slots(
+        mathml(
+          `\\phantom{${own}} = ${texOf(text, (name) => `\\text{@${name}@}`)} = \\text{@=${output}@}`,
+        ),
+      ),
     };
     symbols.set(output, own);
     return line;
@@ -34,7 +39,13 @@ export function typeset(formula: Formula): TypesetLines[] {
 
 const mathml = (tex: string): string =>
   katex
-    .renderToString(tex, { displayMode: true, output: 'mathml', throwOnError: true, strict: 'error', trust: false })
+    .renderToString(tex, {
+      displayMode: true,
+      output: 'mathml',
+      throwOnError: true,
+      strict: 'error',
+      trust: false,
+    })
     .replace(/^<span class="katex">|<\/span>$/g, '')
     .replace(/<annotation[\s\S]*?<\/annotation>/g, '');
 

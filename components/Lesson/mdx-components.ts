@@ -1,10 +1,9 @@
+import Acceptance from '../Acceptance/Acceptance.astro';
 import Amount from '../Amount/Amount.astro';
 import Answer from '../Answer/Answer.astro';
 import Calculator from '../Calculator/Calculator.astro';
-import Cite from '../Cite/Cite.astro';
-import WorkedExample from '../WorkedExample/WorkedExample.astro';
-import Acceptance from '../Acceptance/Acceptance.astro';
 import Caution from '../Caution/Caution.astro';
+import Cite from '../Cite/Cite.astro';
 import Drawing from '../Drawing/Drawing.astro';
 import Exercise from '../Exercise/Exercise.astro';
 import Faults from '../Faults/Faults.astro';
@@ -12,6 +11,7 @@ import Link from '../Page/Link.astro';
 import Picture from '../Page/Picture.astro';
 import Table from '../Page/Table.astro';
 import Term from '../Term/Term.astro';
+import WorkedExample from '../WorkedExample/WorkedExample.astro';
 import TemporaryBlock from './TemporaryBlock.astro';
 
 /** Everything a lesson may use without importing it. */

@@ -11,7 +11,15 @@ import Range from './Range.tsx';
 type Props = FieldProps & { input: QuantityInput | PrintedInput };
 
 /** A size: label with the unit in words, limits, a box for a number, fraction or number with unit. */
-export default function QuantityField({ id, input, entry, given, system, problems, onEntry }: Props) {
+export default function QuantityField({
+  id,
+  input,
+  entry,
+  given,
+  system,
+  problems,
+  onEntry,
+}: Props) {
   const [letters, setLetters] = useState(false);
   const us = opening(input, given, 'us');
   const metric = opening(input, given, 'metric');
@@ -24,7 +32,8 @@ export default function QuantityField({ id, input, entry, given, system, problem
       : untouched;
   const declared = 'printed' in input ? input.printed.us : input.unit;
   const inUnit = (reader: 'us' | 'metric') => unitOf(unitFor(declared, reader));
-  const words = (reader: 'us' | 'metric') => (inUnit(reader).words === '' ? '' : `, in ${inUnit(reader).words}`);
+  const words = (reader: 'us' | 'metric') =>
+    inUnit(reader).words === '' ? '' : `, in ${inUnit(reader).words}`;
   return (
     <div class="field">
       <label for={id}>

@@ -18,7 +18,6 @@ export default function RowsField({ id, input, entry, given, system, problems, o
     <fieldset class="field rows">
       <legend>{input.label}</legend>
       {rows.map((row, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: rows have no identity but their place
         <div class="row" key={index}>
           {columns.map(([column, cell]) => {
             const box = `${id}-${index + 1}-${column}`;
@@ -53,12 +52,19 @@ export default function RowsField({ id, input, entry, given, system, problems, o
               </label>
             );
           })}
-          <button type="button" aria-label={`Take out row ${index + 1}`} onClick={() => put(rows.filter((_, at) => at !== index))}>
+          <button
+            type="button"
+            aria-label={`Take out row ${index + 1}`}
+            onClick={() => put(rows.filter((_, at) => at !== index))}
+          >
             ✕
           </button>
         </div>
       ))}
-      <button type="button" onClick={() => put([...rows, { ...(rows.at(-1) ?? input.example[0]) } as Row])}>
+      <button
+        type="button"
+        onClick={() => put([...rows, { ...(rows.at(-1) ?? input.example[0]) } as Row])}
+      >
         Add a row
       </button>
       <Problems id={`${id}-problem`} problems={problems} system={system} />

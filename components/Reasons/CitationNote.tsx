@@ -1,7 +1,7 @@
 import type { Citation } from '../../lib/calculation.ts';
 import { sourceName } from '../../lib/source-name.ts';
-import { to } from '../Page/to.ts';
 import Known from '../Known/Known.tsx';
+import { to } from '../Page/to.ts';
 
 /** Source, place and known-mark, in one short line that leads to the list of sources. */
 export default function CitationNote({ source, at, known }: Citation) {

@@ -5,7 +5,10 @@ import Said from './Said.tsx';
 
 /** Why the answer is what it is: rules and rows used, rows passed over, cautions. */
 export default function Reasons({ by }: { by: { us: Answered; metric: Answered } }) {
-  const lists = { us: by.us.ok ? by.us.because : [], metric: by.metric.ok ? by.metric.because : [] };
+  const lists = {
+    us: by.us.ok ? by.us.because : [],
+    metric: by.metric.ok ? by.metric.because : [],
+  };
   if (lists.us.length + lists.metric.length === 0) return null;
   if (JSON.stringify(lists.us) === JSON.stringify(lists.metric)) return <List reasons={lists.us} />;
   return (

@@ -4,7 +4,10 @@ import { printStated } from '../../lib/quantity-text.ts';
 import { convert, type System, unitFor, unitOf } from '../../lib/units.ts';
 
 /** A given value as each reader sees it: as typed in its own system, converted in the other. */
-export function givenText(input: Input, given: Given | readonly unknown[]): { us: string; metric: string } {
+export function givenText(
+  input: Input,
+  given: Given | readonly unknown[],
+): { us: string; metric: string } {
   if (Array.isArray(given)) return both(`${given.length} rows`);
   const { text, value, unit } = given as Given;
   if (value === undefined || unit === undefined) return both(text);
@@ -12,7 +15,9 @@ export function givenText(input: Input, given: Given | readonly unknown[]): { us
     const to = unitFor(unit, system);
     return printStated(convert(value, unit, to), to);
   };
-  return 'choices' in input || unitOf(unit).shown === '' ? both(text) : { us: inSystem('us'), metric: inSystem('metric') };
+  return 'choices' in input || unitOf(unit).shown === ''
+    ? both(text)
+    : { us: inSystem('us'), metric: inSystem('metric') };
 }
 
 const both = (text: string) => ({ us: text, metric: text });
