@@ -3,7 +3,7 @@
  * two things, or nothing, comes back as a sentence that says what was expected.
  */
 import { printFraction, readFraction, ruleOf, spellFractions } from './inches.ts';
-import { isUnit, sameKind, type Unit, unitOf } from './units.ts';
+import { isUnit, sameKind, type Unit, unitOf, unitSign } from './units.ts';
 
 export type Reading = { value: number; unit: Unit } | { problem: string };
 
@@ -107,7 +107,7 @@ export function printNumber(
 /** Number and unit as a reader sees them: `5/16 in`, `125 A`, `50 °F`, `45°`. */
 export function printQuantity(value: number, unit: Unit, printing?: Printing): string {
   const number = printNumber(value, unit, printing);
-  const shown = unitOf(unit).shown;
+  const shown = unitSign(unit);
   return shown === '' ? number : `${number}${/^[°]$/.test(shown) ? '' : '\u00a0'}${shown}`;
 }
 

@@ -3,7 +3,7 @@
  * a source prints in each system.
  */
 import { printStated, readQuantity } from './quantity-text.ts';
-import { convert, isUnit, type System, type Unit, unitFor, unitOf } from './units.ts';
+import { convert, isUnit, type System, type Unit, unitFor, unitOf, unitSign } from './units.ts';
 
 export type Spoken = string | { us: string; metric: string };
 
@@ -59,7 +59,7 @@ function readStated(text: string): {
   if (!isUnit(unit)) throw new TypeError(`“${text}” has an unknown unit`);
   const reading = readQuantity(number, unit);
   if ('problem' in reading) throw new TypeError(`“${text}” ${reading.problem}`);
-  const { shown } = unitOf(unit);
+  const shown = unitSign(unit);
   const between = shown === '' || shown === '°' ? '' : '\u00a0';
   return { ...reading, asWritten: `${number}${between}${shown}` };
 }

@@ -14,10 +14,8 @@ interface UnitOfMeasure {
   offset?: number;
   /** The system that the unit belongs to; volts and seconds belong to both. */
   system?: System;
-  /** What a reader sees after the number. */
-  shown: string;
-  /** What a label says in words. */
-  words: string;
+  /** What a reader sees after the number, where it is not the spelling itself. */
+  shown?: string;
 }
 
 const inch = 25.4;
@@ -29,243 +27,189 @@ export const units = {
     kind: 'length',
     factor: 1,
     system: 'metric',
-    shown: 'mm',
-    words: 'millimeters',
   },
   m: {
     kind: 'length',
     factor: 1000,
     system: 'metric',
-    shown: 'm',
-    words: 'meters',
   },
   in: {
     kind: 'length',
     factor: inch,
     system: 'us',
-    shown: 'in',
-    words: 'inches',
   },
   ft: {
     kind: 'length',
     factor: 12 * inch,
     system: 'us',
-    shown: 'ft',
-    words: 'feet',
   },
   mm2: {
     kind: 'area',
     factor: 1,
     system: 'metric',
     shown: 'mm²',
-    words: 'square millimeters',
   },
   in2: {
     kind: 'area',
     factor: inch ** 2,
     system: 'us',
     shown: 'in²',
-    words: 'square inches',
   },
   mm3: {
     kind: 'volume',
     factor: 1,
     system: 'metric',
     shown: 'mm³',
-    words: 'cubic millimeters',
   },
   cm3: {
     kind: 'volume',
     factor: 1e3,
     system: 'metric',
     shown: 'cm³',
-    words: 'cubic centimeters',
   },
   m3: {
     kind: 'volume',
     factor: 1e9,
     system: 'metric',
     shown: 'm³',
-    words: 'cubic meters',
   },
   in3: {
     kind: 'volume',
     factor: inch ** 3,
     system: 'us',
     shown: 'in³',
-    words: 'cubic inches',
   },
   ft3: {
     kind: 'volume',
     factor: (12 * inch) ** 3,
     system: 'us',
     shown: 'ft³',
-    words: 'cubic feet',
   },
   kg: {
     kind: 'mass',
     factor: 1,
     system: 'metric',
-    shown: 'kg',
-    words: 'kilograms',
   },
   g: {
     kind: 'mass',
     factor: 0.001,
     system: 'metric',
-    shown: 'g',
-    words: 'grams',
   },
   lb: {
     kind: 'mass',
     factor: pound,
     system: 'us',
-    shown: 'lb',
-    words: 'pounds',
   },
   'kg/m': {
     kind: 'mass per length',
     factor: 1,
     system: 'metric',
-    shown: 'kg/m',
-    words: 'kilograms per meter',
   },
   'lb/ft': {
     kind: 'mass per length',
     factor: pound / (12 * inch * 1e-3),
     system: 'us',
-    shown: 'lb/ft',
-    words: 'pounds per foot',
   },
   'kg/m3': {
     kind: 'density',
     factor: 1,
     system: 'metric',
     shown: 'kg/m³',
-    words: 'kilograms per cubic meter',
   },
   'g/cm3': {
     kind: 'density',
     factor: 1000,
     system: 'metric',
     shown: 'g/cm³',
-    words: 'grams per cubic centimeter',
   },
   'lb/in3': {
     kind: 'density',
     factor: pound / (inch * 1e-3) ** 3,
     system: 'us',
     shown: 'lb/in³',
-    words: 'pounds per cubic inch',
   },
-  s: { kind: 'time', factor: 1, shown: 's', words: 'seconds' },
-  min: { kind: 'time', factor: 60, shown: 'min', words: 'minutes' },
-  h: { kind: 'time', factor: 3600, shown: 'h', words: 'hours' },
+  s: { kind: 'time', factor: 1 },
+  min: { kind: 'time', factor: 60 },
+  h: { kind: 'time', factor: 3600 },
   'mm/min': {
     kind: 'speed',
     factor: 1,
     system: 'metric',
-    shown: 'mm/min',
-    words: 'millimeters a minute',
   },
   'mm/s': {
     kind: 'speed',
     factor: 60,
     system: 'metric',
-    shown: 'mm/s',
-    words: 'millimeters a second',
   },
   'm/min': {
     kind: 'speed',
     factor: 1000,
     system: 'metric',
-    shown: 'm/min',
-    words: 'meters a minute',
   },
   'in/min': {
     kind: 'speed',
     factor: inch,
     system: 'us',
-    shown: 'in/min',
-    words: 'inches a minute',
   },
   'ft/min': {
     kind: 'speed',
     factor: 12 * inch,
     system: 'us',
-    shown: 'ft/min',
-    words: 'feet a minute',
   },
   'm3/min': {
     kind: 'air flow',
     factor: 1,
     system: 'metric',
     shown: 'm³/min',
-    words: 'cubic meters a minute',
   },
   'ft3/min': {
     kind: 'air flow',
     factor: (12 * inch * 1e-3) ** 3,
     system: 'us',
     shown: 'ft³/min',
-    words: 'cubic feet a minute',
   },
-  V: { kind: 'voltage', factor: 1, shown: 'V', words: 'volts' },
+  V: { kind: 'voltage', factor: 1 },
   'V/mm': {
     kind: 'voltage per length',
     factor: 1,
-    shown: 'V/mm',
-    words: 'volts per millimeter',
   },
   'V/A': {
     kind: 'resistance',
     factor: 1,
-    shown: 'V/A',
-    words: 'volts per ampere',
   },
-  A: { kind: 'current', factor: 1, shown: 'A', words: 'amperes' },
-  W: { kind: 'power', factor: 1, shown: 'W', words: 'watts' },
-  kW: { kind: 'power', factor: 1000, shown: 'kW', words: 'kilowatts' },
+  A: { kind: 'current', factor: 1 },
+  W: { kind: 'power', factor: 1 },
+  kW: { kind: 'power', factor: 1000 },
   'J/in': {
     kind: 'energy per length',
     factor: 1 / (1000 * inch),
     system: 'us',
-    shown: 'J/in',
-    words: 'joules per inch',
   },
   'kJ/in': {
     kind: 'energy per length',
     factor: 1 / inch,
     system: 'us',
-    shown: 'kJ/in',
-    words: 'kilojoules per inch',
   },
   'J/mm': {
     kind: 'energy per length',
     factor: 0.001,
     system: 'metric',
-    shown: 'J/mm',
-    words: 'joules per millimeter',
   },
   'kJ/mm': {
     kind: 'energy per length',
     factor: 1,
     system: 'metric',
-    shown: 'kJ/mm',
-    words: 'kilojoules per millimeter',
   },
   'kJ/mm3': {
     kind: 'energy per volume',
     factor: 1,
     shown: 'kJ/mm³',
-    words: 'kilojoules per cubic millimeter',
   },
   degC: {
     kind: 'temperature',
     factor: 1,
     system: 'metric',
     shown: '°C',
-    words: 'degrees Celsius',
   },
   degF: {
     kind: 'temperature',
@@ -273,7 +217,6 @@ export const units = {
     offset: -160 / 9,
     system: 'us',
     shown: '°F',
-    words: 'degrees Fahrenheit',
   },
   /** A difference of temperatures: no zero of a scale in it. */
   Cdeg: {
@@ -281,100 +224,82 @@ export const units = {
     factor: 1,
     system: 'metric',
     shown: '°C',
-    words: 'Celsius degrees',
   },
   Fdeg: {
     kind: 'temperature difference',
     factor: 5 / 9,
     system: 'us',
     shown: '°F',
-    words: 'Fahrenheit degrees',
   },
-  deg: { kind: 'angle', factor: 1, shown: '°', words: 'degrees' },
-  percent: { kind: 'share', factor: 1, shown: '%', words: 'percent' },
+  deg: { kind: 'angle', factor: 1, shown: '°' },
+  percent: { kind: 'share', factor: 1, shown: '%' },
   'ml/100g': {
     kind: 'diffusible hydrogen',
     factor: 1,
     shown: 'ml/100 g',
-    words: 'milliliters per 100 grams',
   },
   MPa: {
     kind: 'stress',
     factor: 1,
     system: 'metric',
-    shown: 'MPa',
-    words: 'megapascals',
   },
   ksi: {
     kind: 'stress',
     factor: (1000 * poundForce) / inch ** 2,
     system: 'us',
-    shown: 'ksi',
-    words: 'kips per square inch',
   },
   kN: {
     kind: 'force',
     factor: 1,
     system: 'metric',
-    shown: 'kN',
-    words: 'kilonewtons',
   },
   kip: {
     kind: 'force',
     factor: poundForce,
     system: 'us',
-    shown: 'kip',
-    words: 'kips',
   },
   'kN/mm': {
     kind: 'force per length',
     factor: 1,
     system: 'metric',
-    shown: 'kN/mm',
-    words: 'kilonewtons per millimeter',
   },
   'kip/in': {
     kind: 'force per length',
     factor: poundForce / inch,
     system: 'us',
-    shown: 'kip/in',
-    words: 'kips per inch',
   },
   'kg/h': {
     kind: 'deposition rate',
     factor: 1,
     system: 'metric',
-    shown: 'kg/h',
-    words: 'kilograms an hour',
   },
   'lb/h': {
     kind: 'deposition rate',
     factor: pound,
     system: 'us',
-    shown: 'lb/h',
-    words: 'pounds an hour',
   },
   '1/kg': {
     kind: 'count per mass',
     factor: 1,
     system: 'metric',
     shown: '/kg',
-    words: 'per kilogram',
   },
   '1/lb': {
     kind: 'count per mass',
     factor: 1 / pound,
     system: 'us',
     shown: '/lb',
-    words: 'per pound',
   },
   /** A plain number: a ratio, a fraction, a count. */
-  '1': { kind: 'number', factor: 1, shown: '', words: '' },
+  '1': { kind: 'number', factor: 1, shown: '' },
 } as const satisfies Record<string, UnitOfMeasure>;
 
 export type Unit = keyof typeof units;
 
 export const unitOf = (unit: Unit): UnitOfMeasure => units[unit];
+
+/** What a reader sees after the number; nothing for a plain number. */
+export const unitSign = (unit: Unit): string => unitOf(unit).shown ?? unit;
 
 export const isUnit = (text: string): text is Unit => Object.hasOwn(units, text);
 

@@ -1,22 +1,26 @@
-import { useState } from 'preact/hooks';
+import { Component } from 'preact';
 
 /** Copies an address; where the browser refuses, the address bar already holds it. */
-export default function CopyLink({ address }: { address: () => string }) {
-  const [said, setSaid] = useState('');
-  const copy = async () => {
+export default class CopyLink extends Component<{ address: () => string }, { said: string }> {
+  override state = { said: '' };
+
+  copy = async () => {
     try {
-      await navigator.clipboard.writeText(address());
-      setSaid('Copied.');
+      await navigator.clipboard.writeText(this.props.address());
+      this.setState({ said: 'Copied.' });
     } catch {
-      setSaid('Copy it from the address bar: it holds these numbers.');
+      this.setState({ said: 'Copy it from the address bar: it holds these numbers.' });
     }
   };
-  return (
-    <>
-      <button type="button" onClick={copy}>
-        Copy link to these numbers
-      </button>
-      <span role="status">{said}</span>
-    </>
-  );
+
+  override render() {
+    return (
+      <>
+        <button type="button" onClick={this.copy}>
+          Copy link to these numbers
+        </button>
+        <span role="status">{this.state.said}</span>
+      </>
+    );
+  }
 }

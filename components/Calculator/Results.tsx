@@ -1,9 +1,10 @@
 import type { Answered } from '../../lib/answer.ts';
-import type { Calculation, ListOutput, Output } from '../../lib/calculation.ts';
+import type { Calculation, Output } from '../../lib/calculation.ts';
 import { speak } from '../../lib/say.ts';
-import { nothing, practical, shown, shownCell } from '../../lib/shown.ts';
+import { nothing, practical, shown } from '../../lib/shown.ts';
 import type { System } from '../../lib/units.ts';
 import Both from '../Units/Both.tsx';
+import type { ListParts } from './list-parts.ts';
 
 interface Props {
   id: string;
@@ -11,10 +12,11 @@ interface Props {
   by: { us: Answered; metric: Answered };
   system: System;
   inputs: readonly string[];
+  lists: ListParts | undefined;
 }
 
 /** The answers, each in the reader's units; a sentence where there is none. */
-export default function Results({ id, calculation, by, system, inputs }: Props) {
+export default function Results({ id, calculation, by, system, inputs, lists }: Props) {
   const current = by[system];
   const general = current.ok ? [] : current.problems.filter(({ field }) => field === '');
   return (
@@ -31,7 +33,7 @@ export default function Results({ id, calculation, by, system, inputs }: Props) 
             <div key={name} class={'list' in output ? 'result result-list' : 'result'}>
               <dt>{output.label}</dt>
               <dd>
-                <Value output={output} name={name} by={by} />
+                <Value output={output} name={name} by={by} lists={lists} />
               </dd>
             </div>
           ))}
@@ -40,8 +42,14 @@ export default function Results({ id, calculation, by, system, inputs }: Props) 
   );
 }
 
-function Value({ output, name, by }: { output: Output; name: string; by: Props['by'] }) {
-  if ('list' in output) return <Table output={output} name={name} by={by} />;
+interface ValueProps extends Pick<Props, 'by' | 'lists'> {
+  output: Output;
+  name: string;
+}
+
+function Value({ output, name, by, lists }: ValueProps) {
+  if ('list' in output)
+    return lists ? <lists.ResultTable output={output} name={name} by={by} /> : null;
   const text = (system: System) => {
     const answered = by[system];
     return answered.ok ? shown(output, answered.results[name], system) : nothing;
@@ -58,50 +66,5 @@ function Value({ output, name, by }: { output: Output; name: string; by: Props['
         <Both us={size('us')} metric={size('metric')} />
       </small>
     </>
-  );
-}
-
-function Table({ output, name, by }: { output: ListOutput; name: string; by: Props['by'] }) {
-  const columns = Object.entries(output.list);
-  const rowsOf = (system: System) => {
-    const answered = by[system];
-    return answered.ok
-      ? ((answered.results[name] as Record<string, unknown>[] | undefined) ?? [])
-      : [];
-  };
-  const rows = { us: rowsOf('us'), metric: rowsOf('metric') };
-  if (rows.us.length + rows.metric.length === 0) return <>{nothing}</>;
-  return (
-    <div class="table-box">
-      <table>
-        <thead>
-          <tr>
-            {columns.map(([column, { label }]) => (
-              <th key={column} scope="col">
-                {label}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {Array.from({ length: Math.max(rows.us.length, rows.metric.length) }, (_, index) => (
-            <tr key={index}>
-              {columns.map(([column, described]) => (
-                <td key={column}>
-                  <Both
-                    us={rows.us[index] ? shownCell(described, rows.us[index]?.[column], 'us') : ''}
-                    metric={
-                      rows.metric[index]
-                        ? shownCell(described, rows.metric[index]?.[column], 'metric')
-                        : ''
-                    }
-                  />
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
   );
 }

@@ -1,18 +1,27 @@
 import type { ChoiceInput } from '../../lib/calculation.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
-import Obtain from './Obtain.tsx';
+import Kept from './Kept.tsx';
 import Problems from './Problems.tsx';
 
 type Props = FieldProps & { input: ChoiceInput };
 
 /** One of a few words. A word from a link that is not among them is kept and shown. */
-export default function ChoiceField({ id, input, entry, given, system, problems, onEntry }: Props) {
+export default function ChoiceField({
+  id,
+  input,
+  entry,
+  given,
+  system,
+  problems,
+  texts,
+  onEntry,
+}: Props) {
   const opened = String(given ?? (input.optional ? '' : (input.default ?? input.example)));
   const text = entry && 'text' in entry ? entry.text : opened;
   const known = input.choices.find((choice) => choice.toLowerCase() === text.trim().toLowerCase());
   return (
     <div class="field">
-      <label for={id}>{input.label}</label>
+      <Kept as="label" for={id} html={texts?.label} />
       <select
         id={id}
         value={known ?? text}
@@ -30,7 +39,7 @@ export default function ChoiceField({ id, input, entry, given, system, problems,
         ))}
       </select>
       <Problems id={`${id}-problem`} problems={problems} system={system} />
-      <Obtain text={input.obtain} by={input.estimateBy} />
+      <Kept as="div" html={texts?.help} />
     </div>
   );
 }

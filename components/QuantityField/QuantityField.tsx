@@ -1,81 +1,65 @@
-import { useState } from 'preact/hooks';
+import { Component } from 'preact';
 import type { PrintedInput, QuantityInput } from '../../lib/calculation.ts';
-import { unitFor, unitOf } from '../../lib/units.ts';
+import { type System, unitFor, unitSign } from '../../lib/units.ts';
 import { boxText, opening } from '../Calculator/entries.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
 import Both from '../Units/Both.tsx';
-import Obtain from './Obtain.tsx';
+import Kept from './Kept.tsx';
 import Problems from './Problems.tsx';
-import Range from './Range.tsx';
 
 type Props = FieldProps & { input: QuantityInput | PrintedInput };
 
-/** A size: label with the unit in words, limits, a box for a number, fraction or number with unit. */
-export default function QuantityField({
-  id,
-  input,
-  entry,
-  given,
-  system,
-  problems,
-  onEntry,
-}: Props) {
-  const [letters, setLetters] = useState(false);
-  const us = opening(input, given, 'us');
-  const metric = opening(input, given, 'metric');
-  const untouched = system === 'us' ? us : metric;
-  const text =
-    entry && 'text' in entry
-      ? entry.system === system
-        ? entry.text
-        : boxText(input, entry.text, entry.system, system)
-      : untouched;
-  const declared = 'printed' in input ? input.printed.us : input.unit;
-  const inUnit = (reader: 'us' | 'metric') => unitOf(unitFor(declared, reader));
-  const words = (reader: 'us' | 'metric') =>
-    inUnit(reader).words === '' ? '' : `, in ${inUnit(reader).words}`;
-  return (
-    <div class="field">
-      <label for={id}>
-        {input.label}
-        <small>
-          <Both us={words('us')} metric={words('metric')} />
-        </small>
-      </label>
-      <div class="field-box">
-        <input
-          id={id}
-          type="text"
-          inputMode={letters ? 'text' : 'decimal'}
-          autocomplete="off"
-          spellcheck={false}
-          value={text}
-          data-us={us}
-          data-metric={metric}
-          aria-describedby={`${id}-range ${id}-problem`}
-          aria-invalid={problems.length > 0}
-          onInput={(event) => onEntry({ text: event.currentTarget.value, system })}
-        />
-        <span class="field-unit" aria-hidden="true">
-          <Both us={inUnit('us').shown} metric={inUnit('metric').shown} />
-        </span>
-        {declared === 'in' && (
-          <button
-            type="button"
-            class="field-letters us"
-            aria-pressed={letters}
-            aria-controls={id}
-            title="Keyboard with a slash, for fractions"
-            onClick={() => setLetters(!letters)}
-          >
-            <span aria-hidden="true">a/b</span>
-            <span class="unseen">Keyboard for fractions</span>
-          </button>
-        )}
+/** A size: a box for a number, a fraction, or a number with its unit. */
+export default class QuantityField extends Component<Props, { letters: boolean }> {
+  override state = { letters: false };
+
+  override render() {
+    const { id, input, entry, given, system, problems, texts, onEntry } = this.props;
+    const { letters } = this.state;
+    const opened = { us: opening(input, given, 'us'), metric: opening(input, given, 'metric') };
+    const text =
+      entry && 'text' in entry
+        ? entry.system === system
+          ? entry.text
+          : boxText(input, entry.text, entry.system, system)
+        : opened[system];
+    const declared = 'printed' in input ? input.printed.us : input.unit;
+    const shown = (reader: System) => unitSign(unitFor(declared, reader));
+    return (
+      <div class="field">
+        <Kept as="label" for={id} html={texts?.label} />
+        <div class="field-box">
+          <input
+            id={id}
+            type="text"
+            inputMode={letters ? 'text' : 'decimal'}
+            autocomplete="off"
+            spellcheck={false}
+            value={text}
+            data-us={opened.us}
+            data-metric={opened.metric}
+            aria-describedby={`${id}-range ${id}-problem`}
+            aria-invalid={problems.length > 0}
+            onInput={(event) => onEntry({ text: event.currentTarget.value, system })}
+          />
+          <span class="field-unit" aria-hidden="true">
+            <Both us={shown('us')} metric={shown('metric')} />
+          </span>
+          {declared === 'in' && (
+            <button
+              type="button"
+              class="field-letters us"
+              aria-pressed={letters}
+              onClick={() => this.setState({ letters: !letters })}
+            >
+              <span aria-hidden="true">a/b</span>
+              <span class="unseen">Keyboard with a slash, for fractions</span>
+            </button>
+          )}
+        </div>
+        <Problems id={`${id}-problem`} problems={problems} system={system} />
+        <Kept as="div" html={texts?.help} />
       </div>
-      <Range id={`${id}-range`} input={input} />
-      <Problems id={`${id}-problem`} problems={problems} system={system} />
-      <Obtain text={input.obtain} by={input.estimateBy} />
-    </div>
-  );
+    );
+  }
 }

@@ -1,13 +1,22 @@
 import type { ListInput } from '../../lib/calculation.ts';
 import type { Row } from '../Calculator/entries.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
-import Obtain from './Obtain.tsx';
+import Kept from './Kept.tsx';
 import Problems from './Problems.tsx';
 
 type Props = FieldProps & { input: ListInput };
 
 /** Rows of the same shape, such as the pieces of a cut list. Cells are text with their units. */
-export default function RowsField({ id, input, entry, given, system, problems, onEntry }: Props) {
+export default function RowsField({
+  id,
+  input,
+  entry,
+  given,
+  system,
+  problems,
+  texts,
+  onEntry,
+}: Props) {
   const opened = (Array.isArray(given) ? given : input.optional ? [] : input.example) as Row[];
   const rows = entry && 'rows' in entry ? entry.rows : opened;
   const columns = Object.entries(input.list);
@@ -16,7 +25,7 @@ export default function RowsField({ id, input, entry, given, system, problems, o
     put(rows.map((row, index) => (index === at ? { ...row, [column]: text } : row)));
   return (
     <fieldset class="field rows">
-      <legend>{input.label}</legend>
+      <Kept as="legend" html={texts?.label} />
       {rows.map((row, index) => (
         <div class="row" key={index}>
           {columns.map(([column, cell]) => {
@@ -68,7 +77,7 @@ export default function RowsField({ id, input, entry, given, system, problems, o
         Add a row
       </button>
       <Problems id={`${id}-problem`} problems={problems} system={system} />
-      <Obtain text={input.obtain} by={input.estimateBy} />
+      <Kept as="div" html={texts?.help} />
     </fieldset>
   );
 }

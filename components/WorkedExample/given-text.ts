@@ -1,7 +1,7 @@
 import type { Given } from '../../lib/answer.ts';
 import type { Input } from '../../lib/calculation.ts';
 import { printStated } from '../../lib/quantity-text.ts';
-import { convert, type System, unitFor, unitOf } from '../../lib/units.ts';
+import { convert, type System, unitFor, unitSign } from '../../lib/units.ts';
 
 /** A given value as each reader sees it: as typed in its own system, converted in the other. */
 export function givenText(
@@ -15,7 +15,7 @@ export function givenText(
     const to = unitFor(unit, system);
     return printStated(convert(value, unit, to), to);
   };
-  return 'choices' in input || unitOf(unit).shown === ''
+  return 'choices' in input || unitSign(unit) === ''
     ? both(text)
     : { us: inSystem('us'), metric: inSystem('metric') };
 }
