@@ -3,7 +3,7 @@
  * calculation's own code computes; the two are compared on points within the limits and on both
  * sides of every place where a shown condition flips.
  */
-import { all, create, type MathNode } from 'mathjs';
+import { all, create, type EvalFunction, type MathNode } from 'mathjs';
 import type { ChoiceInput, Formula, QuantityInput } from '../lib/calculation.ts';
 import { NoAnswer } from '../lib/no-answer.ts';
 import type { Unit } from '../lib/units.ts';
@@ -43,11 +43,29 @@ const functionNames = new Set([
   ],
 ]);
 
-const parsed = (formula: Formula) =>
-  Object.entries(formula.outputs).map(([name, { formula: text }]) => ({
-    name,
-    tree: math.parse(text),
-  }));
+interface Part {
+  name: string;
+  tree: MathNode;
+  code: EvalFunction;
+  conditions: EvalFunction[];
+}
+
+const read = new WeakMap<Formula, Part[]>();
+
+/** Each output's text, parsed and compiled once. */
+function parsed(formula: Formula): Part[] {
+  const known = read.get(formula);
+  if (known) return known;
+  const parts = Object.entries(formula.outputs).map(([name, { formula: text }]) => {
+    const tree = math.parse(text);
+    const conditions = tree
+      .filter((node) => 'isConditionalNode' in node)
+      .map((node) => (node as unknown as { condition: MathNode }).condition.compile());
+    return { name, tree, code: tree.compile(), conditions };
+  });
+  read.set(formula, parts);
+  return parts;
+}
 
 /** Names in the texts that are no input, constant, earlier output or known function. */
 export function undeclared(formula: Formula): string[] {
@@ -78,8 +96,8 @@ function evaluate(formula: Formula, point: Point): Record<string, number> {
     ...point,
   };
   const results: Record<string, number> = {};
-  for (const { name, tree } of parsed(formula)) {
-    results[name] = tree.compile().evaluate(scope);
+  for (const { name, code } of parsed(formula)) {
+    results[name] = code.evaluate(scope);
     scope[name] = results[name];
   }
   return results;
@@ -151,11 +169,7 @@ function within(
 
 /** Both sides of every flip of a shown condition, along each number input from a few points. */
 function thresholdPoints(formula: Formula): Point[] {
-  const conditions = parsed(formula).flatMap(({ tree }) =>
-    tree
-      .filter((node) => 'isConditionalNode' in node)
-      .map((node) => (node as unknown as { condition: MathNode }).condition),
-  );
+  const conditions = parsed(formula).flatMap((part) => part.conditions);
   if (conditions.length === 0) return [];
   const numbers = Object.entries(formula.inputs).filter(([, input]) => 'unit' in input) as [
     string,
@@ -168,7 +182,7 @@ function thresholdPoints(formula: Formula): Point[] {
         const holds = (value: number) => {
           const at = { ...start, [name]: value };
           return Boolean(
-            condition.compile().evaluate({
+            condition.evaluate({
               ...numberFunctions,
               ...constantsOf(formula),
               ...at,

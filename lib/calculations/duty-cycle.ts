@@ -18,7 +18,7 @@ export default defineFormula({
       symbol: 'I',
       unit: 'A',
       limits: { min: 5, max: 2000, why: 'no stick machine gives less or more' },
-      example: '350',
+      example: '250',
       obtain: 'Clamp meter on the work lead while the arc burns, or the dial.',
     },
     maximumCurrent,
