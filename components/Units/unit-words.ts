@@ -58,6 +58,6 @@ export const unitWords: Record<Unit, string> = {
   '1/kg': 'per kilogram',
   '1/lb': 'per pound',
   '1': '',
-  'Cdeg': 'Celsius degrees',
-  'Fdeg': 'Fahrenheit degrees',
+  Cdeg: 'Celsius degrees',
+  Fdeg: 'Fahrenheit degrees',
 };
