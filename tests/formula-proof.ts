@@ -17,8 +17,13 @@ math.createUnit({ ksi: '6.894757293168361 MPa', hundredgram: '100 g' });
 type Point = Record<string, number | string>;
 
 const degrees = (x: number) => (x * Math.PI) / 180;
-/** Functions of formula texts beside those of mathjs; angles are in degrees. */
+/**
+ * Functions of formula texts beside those of mathjs; angles are in degrees. Its own ceil and floor
+ * look for an integer nearby, which tolerances of nothing do not allow.
+ */
 const numberFunctions = {
+  ceil: Math.ceil,
+  floor: Math.floor,
   sinDegrees: (x: number) => math.sin(math.unit(x, 'deg')),
   cosDegrees: (x: number) => math.cos(math.unit(x, 'deg')),
   tanDegrees: (x: number) => math.tan(math.unit(x, 'deg')),
@@ -58,9 +63,12 @@ function parsed(formula: Formula): Part[] {
   if (known) return known;
   const parts = Object.entries(formula.outputs).map(([name, { formula: text }]) => {
     const tree = math.parse(text);
+    // A condition on a choice flips along no number, so there is nothing to walk to.
     const conditions = tree
       .filter((node) => 'isConditionalNode' in node)
-      .map((node) => (node as unknown as { condition: MathNode }).condition.compile());
+      .map((node) => (node as unknown as { condition: MathNode }).condition)
+      .filter((condition) => !condition.toString().startsWith('equalText('))
+      .map((condition) => condition.compile());
     return { name, tree, code: tree.compile(), conditions };
   });
   read.set(formula, parts);
@@ -257,6 +265,8 @@ export function unbalanced(formula: Formula): string[] {
     sinDegrees: math.sin,
     cosDegrees: math.cos,
     tanDegrees: math.tan,
+    ceil: Math.ceil,
+    floor: Math.floor,
   };
   for (const [name, input] of Object.entries(formula.inputs))
     scope[name] = 'unit' in input ? withUnit(point?.[name] as number, input.unit) : point?.[name];

@@ -1,5 +1,6 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
 import { beadHeight, beadOverlap, beadWidth } from '../inputs/bead.ts';
+import { beadPerElectrode } from '../inputs/bead-per-electrode.ts';
 import { NoAnswer } from '../no-answer.ts';
 
 /**
@@ -30,15 +31,7 @@ export default defineProcedure({
       example: { us: '8', metric: '200' },
       obtain: 'Rule along the plate, the way the beads run.',
     },
-    runOut: {
-      label: 'Bead length from one electrode',
-      symbol: 'r',
-      unit: 'in',
-      limits: { min: 0.5, max: 60, why: 'no electrode lays less or more' },
-      usual: { min: 3, max: 16, why: 'an electrode usually lays {3 in} to {16 in} of bead' },
-      example: { us: '7-1/2', metric: '190' },
-      obtain: 'Burn one electrode to a {2 in} stub at this width and measure the bead.',
-    },
+    runOut: beadPerElectrode,
   },
   outputs: {
     beads: { label: 'Beads in the layer', symbol: 'n', unit: '1' },
@@ -73,7 +66,7 @@ export default defineProcedure({
     'Beads get wider as the plate soaks up heat. Let it cool, or work two plates in turn.',
   ],
   cite: [{ source: 'geometry', at: 'equal beads across a plate', known: 'derived' }],
-  related: ['bead-overlap'],
+  related: ['bead-overlap', 'bead-from-electrode'],
   compute({ width, height, overlap, plateWidth, plateLength, runOut }) {
     const slack = 1e-9;
     if (plateWidth < width * (1 - slack))
