@@ -121,6 +121,6 @@ export function printStated(value: number, unit: Unit): string {
     if (rule !== undefined) return printQuantity(value, unit, { fraction: rule });
   }
   const size = Math.abs(value);
-  const digits = unit === 'mm' && size >= 1 && size < 100 ? (size < 10 ? 2 : 3) : 3;
+  const digits = unit === 'mm' && size >= 0.1 && size < 10 ? (size < 1 ? 1 : 2) : 3;
   return printQuantity(value, unit, { digits });
 }

@@ -1,6 +1,6 @@
 import type { Unit } from '../../lib/units.ts';
 
-/** Units in words, for labels; nothing for a plain number. */
+/** Units in words, for labels; nothing for a plain number, nor for a percentage, whose label says it. */
 export const unitWords: Record<Unit, string> = {
   mm: 'millimeters',
   m: 'meters',
@@ -45,7 +45,7 @@ export const unitWords: Record<Unit, string> = {
   degC: 'degrees Celsius',
   degF: 'degrees Fahrenheit',
   deg: 'degrees',
-  percent: 'percent',
+  percent: '',
   'ml/100g': 'milliliters per 100 grams',
   MPa: 'megapascals',
   ksi: 'kips per square inch',
