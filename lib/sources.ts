@@ -302,6 +302,12 @@ export const sources = {
     type: 'standard',
     is: 'resistance of copper conductors',
   },
+  'iec-60228': {
+    title: 'IEC 60228, Conductors of insulated cables',
+    publisher: 'International Electrotechnical Commission',
+    type: 'standard',
+    is: 'resistance of cable by its cross section',
+  },
   'astm-e340': {
     title: 'ASTM E340, Standard Practice for Macroetching Metals and Alloys',
     publisher: 'ASTM International',
@@ -341,6 +347,12 @@ export const sources = {
     publisher: 'machine makers',
     type: 'document',
     is: 'two makers’ advice on current and arc length, which differ',
+  },
+  'od-1651': {
+    title: 'Welding Operations I, subcourse OD1651',
+    publisher: 'US Army Ordnance',
+    type: 'report',
+    is: 'an Army correspondence course on arc welding',
   },
   'fabricator-procedure': {
     title: 'Attachment to a bridge fabricator’s welding procedure specification',
