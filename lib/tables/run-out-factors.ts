@@ -27,4 +27,4 @@ export const runOutSource: Citation = {
 };
 
 /** The classes that the course’s electrodes fall in; look at the maker’s data sheet of yours. */
-export const runOutFactorOf = { E7018: 0.0472, E6010: 0.0368 } as const;
+export const runOutFactorOf = { E7018: 0.0472, E6010: 0.0368, E6011: 0.0368 } as const;
