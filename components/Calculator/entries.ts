@@ -14,20 +14,22 @@ export type Entries = Record<string, Entry>;
 const declaredUnit = (input: Input): Unit | undefined =>
   'unit' in input ? input.unit : 'printed' in input ? input.printed.us : undefined;
 
-/** The text that a box opens with: what the page gives, else the example for the system. */
+/** The system of a declared unit: a number that the page or the source gives bare stands in it. */
+const ownSystem = (input: Input): System => {
+  const declared = declaredUnit(input);
+  return (declared && unitOf(declared).system) ?? 'us';
+};
+
+/** The text that a box opens with: what the page gives, else a fixed value, else the example. */
 export function opening(input: Input, given: TypedValue | undefined, system: System): string {
-  if (typeof given === 'string' || typeof given === 'number')
-    return boxText(input, String(given), 'us', system);
   if ('list' in input) return '';
-  if (input.optional && given === undefined && !('default' in input && input.default)) return '';
+  const fixed = given ?? ('default' in input ? input.default : undefined);
+  if (typeof fixed === 'string' || typeof fixed === 'number')
+    return boxText(input, String(fixed), ownSystem(input), system);
+  if (input.optional) return '';
   const { example } = input;
-  const text =
-    'default' in input && input.default !== undefined
-      ? input.default
-      : typeof example === 'string'
-        ? example
-        : example[system];
-  return typeof example === 'string' ? boxText(input, text, 'us', system) : text;
+  if (typeof example !== 'string') return example[system];
+  return boxText(input, example, ownSystem(input), system);
 }
 
 /** The text of a box for a reader of `system`, from text typed by a reader of `typedIn`. */
@@ -48,7 +50,13 @@ const withoutUnit = (text: string): string =>
 /** The typed text with the unit that a bare number had where it was typed. */
 function canonical(input: Input, { text, system }: { text: string; system: System }): string {
   const declared = declaredUnit(input);
-  if (declared === undefined || declared === '1' || !/[\d½¼¾⅛⅜⅝⅞.]\s*$/.test(text)) return text;
+  if (
+    declared === undefined ||
+    declared === '1' ||
+    text.trim() === '' ||
+    /[^\d\s+\-−.,/½¼¾⅛⅜⅝⅞]/.test(text)
+  )
+    return text;
   return `${text.trim()} ${unitFor(declared, system)}`;
 }
 
@@ -81,8 +89,7 @@ export function entriesOf(inputs: Inputs, state: Record<string, string | Row[]>)
   return Object.fromEntries(
     Object.entries(state).map(([name, value]) => {
       if (typeof value !== 'string') return [name, { rows: value }];
-      const declared = declaredUnit(inputs[name] as Input);
-      return [name, { text: value, system: (declared && unitOf(declared).system) ?? 'us' }];
+      return [name, { text: value, system: ownSystem(inputs[name] as Input) }];
     }),
   );
 }
