@@ -1,0 +1,205 @@
+import { defineProcedure, type Reason } from '../calculation.ts';
+import { depositedVolume } from '../electrode-deposit.ts';
+import { filletLayers } from '../geometry/fillet-layers.ts';
+import { filletPasses } from '../geometry/fillet-passes.ts';
+import { printFraction } from '../inches.ts';
+import { electrode } from '../inputs/electrode.ts';
+import { NoAnswer } from '../no-answer.ts';
+import { citePassLimits, passLimits, positions } from '../tables/prequalified-limits-d1.1.ts';
+
+const inch = 25.4;
+const mostPasses = 300;
+/** A hand keeps the area of a pass no closer than this, so it calls for no pass more. */
+const slack = 1.01;
+
+export default defineProcedure({
+  title: 'Passes of a fillet',
+  summary: 'How many passes an equal-leg fillet takes, and where each one lies.',
+  inputs: {
+    leg: {
+      label: 'Leg of the fillet',
+      symbol: 'L',
+      unit: 'in',
+      limits: { min: 0.0625, max: 3, why: 'fillets are made from {1/16 in} to {3 in}' },
+      usual: { min: 0.125, max: 1, why: 'beyond {1 in} a groove costs less metal' },
+      example: { us: '5/16', metric: '8' },
+      obtain: 'On the drawing, to the left of the fillet symbol.',
+    },
+    passArea: {
+      label: 'Section area of one pass',
+      symbol: 'a',
+      unit: 'in2',
+      limits: { min: 0.001, max: 0.5, why: 'no hand lays a smaller or larger pass' },
+      usual: {
+        min: 0.01,
+        max: 0.06,
+        why: 'covered electrodes lay {0.01 in2} to {0.06 in2} a pass',
+      },
+      example: '',
+      optional: true,
+      obtain:
+        'Leave it out, and it follows from the electrode and its run-out. Given, it rules over them.',
+    },
+    ...electrode,
+    runOut: {
+      label: 'Run-out: weld made by one electrode',
+      symbol: 'l',
+      unit: 'in',
+      limits: { min: 1, max: 40, why: 'one electrode makes neither a spot nor a yard' },
+      usual: { min: 3, max: 14, why: 'a 14 in electrode makes {3 in} to {14 in} of weld' },
+      example: { us: '7', metric: '180' },
+      default: '7 in',
+      obtain: 'Burn one whole electrode at the speed you mean to keep, and measure the bead.',
+    },
+    convexity: {
+      label: 'Convexity of the finished face',
+      symbol: 'C',
+      unit: 'in',
+      limits: { min: 0, max: 0.75, why: 'a higher crown is overlap, not convexity' },
+      usual: { min: 0, max: 0.125, why: 'codes allow {1/16 in} to {1/8 in} on common sizes' },
+      example: { us: '0', metric: '0' },
+      default: '0 in',
+      obtain: 'Straightedge from toe to toe, and the rise in the middle. A flat face has none.',
+    },
+    position: {
+      label: 'Position',
+      choices: positions,
+      example: 'horizontal',
+      default: 'horizontal',
+      obtain: 'How the joint lies when it is welded.',
+    },
+  },
+  outputs: {
+    passes: { label: 'Passes', unit: '1' },
+    layers: { label: 'Layers', unit: '1' },
+    singlePassLimit: {
+      label: 'Largest fillet in one pass without a procedure test',
+      printed: { us: 'in', metric: 'mm' },
+    },
+    jointArea: { label: 'Section area of the whole weld', symbol: 'A', unit: 'in2', digits: 3 },
+    areaEach: { label: 'Section area of each pass, evened', unit: 'in2', digits: 3 },
+    runOutEach: {
+      label: 'Run-out that lays just this area',
+      unit: 'in',
+      digits: 2,
+      optional: true,
+    },
+    plan: {
+      label: 'The passes in order',
+      list: {
+        pass: { label: 'Pass', unit: '1' },
+        layer: { label: 'Layer', unit: '1' },
+        area: { label: 'Section area', unit: 'in2', digits: 3 },
+        over: { label: 'Laps over', text: true },
+        covers: { label: 'Covers of it', unit: 'percent', digits: 2 },
+        lowerLeg: { label: 'Lower leg so far', unit: 'in', fraction: 32 },
+        upperLeg: { label: 'Upper leg so far', unit: 'in', fraction: 32 },
+      },
+    },
+    map: { label: 'Section with numbered passes', shape: true },
+  },
+  beware: [
+    'A plan on paper: fit-up, the hand and the welding procedure decide at the joint. Clean every pass before the next.',
+    'The single-pass limit is a ceiling for procedures that need no test of their own. It is no advice: a {1/8 in} electrode does not make a sound {1/2 in} fillet in one pass.',
+  ],
+  cite: [
+    { source: 'geometry', at: 'areas of triangle and parabola', known: 'derived' },
+    citePassLimits,
+    {
+      source: 'common-practice',
+      at: 'lower pass before upper; the second of three covers two thirds of the first',
+      known: 'practice',
+    },
+  ],
+  compute({ leg, passArea, runOut, convexity, position, ...rod }) {
+    if (convexity > leg / 4)
+      throw new NoAnswer(
+        'must be at most a quarter of the leg: beyond it the bead rolls over',
+        'convexity',
+      );
+    if (rod.stub >= rod.electrodeLength)
+      throw new NoAnswer('must be shorter than the electrode', 'stub');
+    const volume = depositedVolume(rod);
+    const wanted = passArea ?? volume / runOut;
+    const jointArea = leg ** 2 / 2 + (2 / 3) * Math.SQRT2 * leg * convexity;
+    const { singlePassFillet, fillPassThickness } = passLimits[position];
+    const byArea = Math.max(1, Math.ceil(jointArea / (wanted * slack)));
+    const byRoot = Math.ceil((leg / singlePassFillet.us) ** 2 - 1e-9);
+    /** From root to face for a leg of 1; layers are slices of it. */
+    const depth = Math.SQRT1_2 + convexity / leg;
+    let passes = Math.max(byArea, byRoot);
+    let beads: number[] | undefined;
+    for (; passes <= mostPasses && !beads; passes++) {
+      const legAfter = (count: number) => leg * Math.sqrt(count / passes);
+      beads = filletLayers(passes, (before, count) => {
+        const thickness = depth * (legAfter(before + count) - legAfter(before));
+        return thickness <= fillPassThickness.us;
+      });
+      if (beads) break;
+    }
+    if (!beads)
+      throw new NoAnswer(
+        `This takes more than ${mostPasses} passes; look at the leg and at the area of a pass again`,
+        passArea === undefined ? 'leg' : 'passArea',
+      );
+    const built = filletPasses(leg * inch, convexity * inch, beads, position);
+    const areaEach = jointArea / passes;
+    return {
+      passes,
+      layers: beads.length,
+      singlePassLimit: singlePassFillet,
+      jointArea,
+      areaEach,
+      runOutEach: passArea === undefined ? volume / areaEach : undefined,
+      plan: built.passes.map((pass) => ({
+        pass: pass.number,
+        layer: pass.layer,
+        area: pass.area / inch ** 2,
+        over: pass.over && `pass ${pass.over.number}`,
+        covers: pass.over && 100 * pass.over.share,
+        lowerLeg: pass.lowerLeg / inch,
+        upperLeg: pass.upperLeg / inch,
+      })),
+      map: built.map,
+      because: reasons(),
+    };
+
+    function reasons(): Reason[] {
+      const because: Reason[] = [
+        {
+          kind: 'rule',
+          text: `The weld has {${round(jointArea)} in2}, a pass {${round(wanted)} in2}${passArea === undefined ? ' from one electrode over its run-out' : ', as given'}: ${count(byArea, 'pass', 'passes')}.`,
+        },
+      ];
+      if (passes > byArea)
+        because.push({
+          kind: 'caution',
+          text: `Passes of that size would be thicker than this position allows without a procedure test, so there are ${passes}.`,
+          cite: citePassLimits,
+        });
+      because.push({
+        kind: 'row',
+        text: `Without a procedure test, one pass may make up to ${printed(singlePassFillet)} of leg in this position, and a layer over it may be up to ${printed(fillPassThickness)} thick.`,
+        cite: citePassLimits,
+      });
+      if (passes > 1)
+        because.push({
+          kind: 'rule',
+          text: `The root pass goes first, into the corner. Then every layer from the lower plate up: ${(beads as number[]).join(' + ')} passes. The lower bead is the shelf for the next.`,
+          cite: { source: 'common-practice', known: 'practice' },
+        });
+      if (passes === 2)
+        because.push({
+          kind: 'caution',
+          text: 'Two passes mean a cover as wide as the face: a weave. Stringers need one pass or three.',
+          cite: { source: 'common-practice', known: 'practice' },
+        });
+      return because;
+    }
+  },
+});
+
+const printed = ({ us, metric }: { us: number; metric: number }): string =>
+  `{${printFraction(us, 16)} in|${metric} mm}`;
+const round = (value: number): string => String(Number(value.toPrecision(3)));
+const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
