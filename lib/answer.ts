@@ -16,6 +16,7 @@ import type {
 import { printFraction, ruleOf } from './inches.ts';
 import { NoAnswer } from './no-answer.ts';
 import { readQuantity } from './quantity-text.ts';
+import { quoted } from './quoted.ts';
 import { convert, type System, type Unit, unitFor, unitOf } from './units.ts';
 
 export type TypedValue = string | number | readonly Readonly<Record<string, string | number>>[];
@@ -56,7 +57,7 @@ export function answer(calculation: Calculation, typed: Typed, bare: Bare = 'dec
   for (const name of unknown)
     edge.refuse(
       name,
-      `“${name.slice(0, 40)}” is not an input here; there are ${list(calculation.inputs)}`,
+      `${quoted(name, 40)} is not an input here; there are ${list(calculation.inputs)}`,
     );
   const read = edge.readAll(calculation.inputs, typed, '');
   if (edge.problems.length > 0) return { ok: false, problems: edge.problems };
@@ -141,7 +142,7 @@ class Edge {
     const shown = input.choices.slice(0, 30).join(', ');
     return this.refuse(
       field,
-      `${input.label} “${text.slice(0, 24)}” is not known here; there are ${shown}`,
+      `${input.label} ${quoted(text)} is not known here; there are ${shown}`,
     );
   }
 
@@ -199,7 +200,7 @@ class Edge {
         if (!Object.hasOwn(fields, name))
           this.refuse(
             `${at}${name}`,
-            `“${name.slice(0, 40)}” is not a column here; there are ${list(fields)}`,
+            `${quoted(name, 40)} is not a column here; there are ${list(fields)}`,
           );
       return this.readAll(fields, row, at);
     });

@@ -3,6 +3,7 @@
  * two things, or nothing, comes back as a sentence that says what was expected.
  */
 import { printFraction, readFraction, ruleOf, spellFractions } from './inches.ts';
+import { quoted } from './quoted.ts';
 import { isUnit, sameKind, type Unit, unitOf, unitSign } from './units.ts';
 
 export type Reading = { value: number; unit: Unit } | { problem: string };
@@ -53,10 +54,10 @@ const split = /^\s*([+\-−]?[\d.,/½¼¾⅛⅜⅝⅞\s-]*[\d.½¼¾⅛⅜⅝⅞
 export function readQuantity(text: string, bare: Unit): Reading {
   if (text.trim() === '') return { problem: 'is empty' };
   const found = split.exec(text.replaceAll('\u00a0', ' '));
-  if (!found) return { problem: `needs a number, not “${clip(text)}”` };
+  if (!found) return { problem: `needs a number, not ${quoted(text)}` };
   const [, digits = '', rest = ''] = found;
   const unit = rest === '' ? bare : isUnit(rest) ? rest : spellings[rest];
-  if (unit === undefined) return { problem: `has an unknown unit “${clip(rest)}”` };
+  if (unit === undefined) return { problem: `has an unknown unit ${quoted(rest)}` };
   if (!sameKind(unit, bare))
     return { problem: `is a ${unitOf(bare).kind}, so ${unit} does not fit` };
   const value = readNumber(digits.trim());
@@ -67,16 +68,14 @@ function readNumber(written: string): number | string {
   const text = spellFractions(written);
   const fraction = readFraction(text);
   if (fraction !== undefined)
-    return Number.isNaN(fraction) ? `cannot be read: “${clip(written)}” is no fraction` : fraction;
+    return Number.isNaN(fraction) ? `cannot be read: ${quoted(written)} is no fraction` : fraction;
   if (/^[+\-−]?\d{1,3}(,\d{3})+$/.test(text))
     return `could mean two things: write ${text.replace(/,/g, '')} or ${text.replace(',', '.')}`;
   const plain = text.replace(/^−/, '-').replace(/^([+-]?\d*),(\d+)$/, '$1.$2');
-  if (!numberShape.test(plain)) return `needs a number, not “${clip(written)}”`;
+  if (!numberShape.test(plain)) return `needs a number, not ${quoted(written)}`;
   const value = Number(plain);
   return Number.isFinite(value) ? value : 'is too large a number';
 }
-
-const clip = (text: string): string => (text.length > 24 ? `${text.slice(0, 24)}…` : text);
 
 export interface Printing {
   /** Significant digits. Three serve a booth. */
