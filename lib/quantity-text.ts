@@ -47,12 +47,17 @@ const spellings: Record<string, Unit> = {
   volts: 'V',
 };
 
+/** A clock time, read only where hours are asked for: elsewhere 1:30 could be minutes. */
+const clock = /^\s*(\d{1,4}):([0-5]\d)(?:\s*h)?\s*$/;
+
 const numberShape = /^[+\-−]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 const split = /^\s*([+\-−]?[\d.,/½¼¾⅛⅜⅝⅞\s-]*[\d.½¼¾⅛⅜⅝⅞](?:[eE][+-]?\d+)?)\s*(.*?)\s*$/s;
 
 /** Reads `text`; a bare number is taken in `bare`; the answer is of the same kind as `bare`. */
 export function readQuantity(text: string, bare: Unit): Reading {
   if (text.trim() === '') return { problem: 'is empty' };
+  const time = bare === 'h' ? clock.exec(text) : null;
+  if (time) return { value: Number(time[1]) + Number(time[2]) / 60, unit: 'h' };
   const found = split.exec(text.replaceAll('\u00a0', ' '));
   if (!found) return { problem: `needs a number, not ${quoted(text)}` };
   const [, digits = '', rest = ''] = found;

@@ -1,0 +1,21 @@
+/** Times of a log in words. Minutes are whole: nobody logs seconds. */
+
+/** Hours as a clock shows them: 18.25 is `18:15`, 25 is `25:00 (1:00 a day later)`. */
+export function clockText(hours: number): string {
+  const minutes = Math.round(hours * 60);
+  const days = Math.floor(minutes / 1440);
+  if (days === 0) return onClock(minutes);
+  return `${onClock(minutes)} (${onClock(minutes % 1440)} ${days === 1 ? 'a day' : `${days} days`} later)`;
+}
+
+const onClock = (minutes: number): string =>
+  `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
+
+/** A length of time: 2.75 is `2 h 45 min`. */
+export function durationText(hours: number): string {
+  const minutes = Math.round(hours * 60);
+  const whole = Math.floor(minutes / 60);
+  const rest = minutes % 60;
+  if (whole === 0) return `${rest} min`;
+  return rest === 0 ? `${whole} h` : `${whole} h ${rest} min`;
+}
