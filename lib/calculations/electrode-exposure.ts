@@ -1,0 +1,168 @@
+import { defineProcedure, type Reason } from '../calculation.ts';
+import { clockText, durationText } from '../clock-text.ts';
+import { ExposureLog, exposureStates, logEvents } from '../exposure-log.ts';
+import { printedOnElectrode } from '../inputs/classification.ts';
+import { refuseOvenAdvice } from '../low-hydrogen-only.ts';
+import { NoAnswer } from '../no-answer.ts';
+import { exposureOf, ovenRules } from '../tables/exposure-d1.1.ts';
+
+export default defineProcedure({
+  title: 'Electrodes out of the oven',
+  summary:
+    'From the log of a can or quiver: are these low-hydrogen electrodes still dry, and what may be done with them?',
+  inputs: {
+    ...printedOnElectrode,
+    events: {
+      label: 'Log of this can or quiver',
+      list: {
+        event: {
+          label: 'What happened',
+          choices: logEvents,
+          example: 'out',
+          obtain:
+            'opened: the sealed container. out: issued or left in open air. in oven: into a holding oven. rebaked: a bake at high temperature. wet: rained on, dropped in water, condensation.',
+        },
+        at: {
+          label: 'When',
+          symbol: 't',
+          unit: 'h',
+          limits: { min: 0, max: 8784, why: 'a log runs for a year at most' },
+          example: '18:15',
+          obtain:
+            'Clock time such as 18:15, or hours from the start. Past midnight count on: 1:00 is 25:00.',
+        },
+        temperature: {
+          label: 'Oven temperature',
+          symbol: 'T',
+          printed: { us: 'degF', metric: 'degC' },
+          limits: { min: 32, max: 1500, why: 'no electrode oven is colder or hotter' },
+          example: { us: '250', metric: '120' },
+          optional: true,
+          obtain: 'Thermometer of the oven, not its dial. Only for a row with an oven.',
+        },
+        hours: {
+          label: 'Hours in the oven',
+          symbol: 'h',
+          unit: 'h',
+          limits: { min: 0, max: 8784, why: 'a log runs for a year at most' },
+          example: '4',
+          optional: true,
+          obtain:
+            'How long they stayed at temperature. Left out for a holding oven, they stay until the next row.',
+        },
+      },
+      example: [
+        { event: 'opened', at: '18:15' },
+        { event: 'in oven', at: '21:00', temperature: '275 degF' },
+      ],
+      obtain:
+        'One row for each thing that happened, in order. Log the can or the quiver: nobody logs single electrodes.',
+    },
+    now: {
+      label: 'The moment you ask about',
+      symbol: 't_now',
+      unit: 'h',
+      limits: { min: 0, max: 8784, why: 'a log runs for a year at most' },
+      example: '22:00',
+      optional: true,
+      obtain: 'The clock on the wall. Left out, it is the end of the last row.',
+    },
+  },
+  outputs: {
+    state: { label: 'State', words: exposureStates },
+    hoursOut: { label: 'On the clock if they come out now', unit: 'h', digits: 3 },
+    hoursLeft: { label: 'Left on the clock', unit: 'h', digits: 3 },
+    mayReturnToOven: { label: 'May go back into the holding oven', yes: true },
+    mayRebake: { label: 'May be rebaked', yes: true },
+    backBy: {
+      label: 'Back in the oven by, on the log’s clock',
+      unit: 'h',
+      digits: 4,
+      optional: true,
+    },
+    readyFrom: {
+      label: 'Ready to issue from, on the log’s clock',
+      unit: 'h',
+      digits: 4,
+      optional: true,
+    },
+    reasons: { label: 'What each row did', list: { reason: { label: 'Reason', text: true } } },
+  },
+  beware: [
+    'The contract’s code, the welding procedure and the maker’s label rule. Owners may ask for shorter times.',
+    'A damp electrode can look and run perfectly well. Only the log knows.',
+    'For electrodes of AWS A5.1. The stronger low-alloy electrodes of A5.5 have shorter times.',
+  ],
+  cite: [
+    { source: 'aws-d1.1', at: '2015 clause 5.3.2 and Table 5.1; 2020 clause 7.3.2', known: 'read' },
+    { source: 'aws-a5.1', at: 'R designator', known: 'read' },
+  ],
+  related: ['electrode-classification', 'oven-load'],
+  compute({ classification, designator, events, now }) {
+    refuseOvenAdvice(classification, designator);
+    const { hours, row, cite } = exposureOf(classification, designator);
+    const log = new ExposureLog(hours);
+    for (const [index, event] of events.entries()) log.add(event, index + 1);
+    const { clock } = log;
+    const end = clock.stayEnds ?? clock.time;
+    if (now !== undefined && now < clock.time)
+      throw new NoAnswer(
+        `${clockText(now)} lies before the end of the log, ${clockText(clock.time)}`,
+        'now',
+      );
+    log.advance(now ?? end);
+    const { state } = log;
+    const within = state === 'out, within its time';
+    const usable = within || state.startsWith('in the oven') || state === 'sealed';
+    const hoursLeft = usable ? Math.max(0, hours - clock.hoursOut) : 0;
+    return {
+      state,
+      hoursOut: clock.hoursOut,
+      hoursLeft,
+      mayReturnToOven: within,
+      mayRebake: log.mayRebake,
+      backBy: within ? clock.time + hoursLeft : undefined,
+      readyFrom: state === 'in the oven, holding' ? clock.holdEnds : undefined,
+      reasons: [...log.reasons, advice[state]].map((reason) => ({ reason })),
+      because: [
+        {
+          kind: 'row',
+          text: `${row}: at most ${durationText(hours)} in open air.`,
+          cite,
+        },
+        ...rules,
+      ],
+    };
+  },
+});
+
+const { hold, rebake } = ovenRules;
+const rules: Reason[] = [
+  {
+    kind: 'rule',
+    text: `Inside that time they may go back: at least ${hold.hours} h at {${hold.least.us} degF|${hold.least.metric} degC} or more, then the clock starts afresh. A shorter return does not stop it.`,
+    cite: hold.cite,
+  },
+  {
+    kind: 'rule',
+    text: `Past that time they may be rebaked once, at {${rebake.from.us} degF|${rebake.from.metric} degC} to {${rebake.to.us} degF|${rebake.to.metric} degC} for at least ${rebake.hours} h. They start in an oven at no more than half that temperature for half an hour, and the time counts once it is hot. Wet electrodes never.`,
+    cite: rebake.cite,
+  },
+  {
+    kind: 'rule',
+    text: 'What is past saving as low-hydrogen is tagged, cut at the grip end or painted, so that none gets into a test coupon.',
+    cite: { source: 'common-practice', known: 'practice' },
+  },
+];
+
+const advice: Record<(typeof exposureStates)[number], string> = {
+  sealed: 'Keep the container shut, dry and whole until it is needed.',
+  'out, within its time': 'Use them, or put them back before the time is up.',
+  'in the oven, holding':
+    'Leave them in until the hold is whole. Taken out sooner, the clock has run on.',
+  'in the oven, ready': 'They may be issued.',
+  'out too long': 'Rebake them once, or tag them for practice pads. They are not low-hydrogen now.',
+  'practice only, tagged':
+    'Practice pads only. Tag them now, before somebody takes one for a coupon.',
+  scrap: 'Into the scrap bin, all of them.',
+};
