@@ -19,9 +19,8 @@ export default defineProcedure({
     leg: {
       label: 'Leg of the fillet',
       symbol: 'L',
-      unit: 'in',
+      printed: { us: 'in', metric: 'mm' },
       limits: { min: 0.0625, max: 3, why: 'fillets are made from {1/16 in} to {3 in}' },
-      usual: { min: 0.125, max: 1, why: 'beyond {1 in} a groove costs less metal' },
       example: { us: '5/16', metric: '8' },
       obtain: 'On the drawing, to the left of the fillet symbol.',
     },
@@ -111,7 +110,9 @@ export default defineProcedure({
       known: 'practice',
     },
   ],
-  compute({ leg, passArea, runOut, convexity, position, ...rod }) {
+  compute({ leg: typedLeg, passArea, runOut, convexity, position, ...rod }) {
+    const inInches = (size: number) => (typedLeg.system === 'us' ? size : size / inch);
+    const leg = inInches(typedLeg.value);
     if (convexity > leg / 4)
       throw new NoAnswer(
         'must be at most a quarter of the leg: beyond it the bead rolls over',
@@ -123,17 +124,19 @@ export default defineProcedure({
     const wanted = passArea ?? volume / runOut;
     const jointArea = leg ** 2 / 2 + (2 / 3) * Math.SQRT2 * leg * convexity;
     const { singlePassFillet, fillPassThickness } = passLimits[position];
+    const largestRoot = inInches(singlePassFillet[typedLeg.system]);
+    const thickestFill = inInches(fillPassThickness[typedLeg.system]);
     const byArea = Math.max(1, Math.ceil(jointArea / (wanted * slack)));
-    const byRoot = Math.ceil((leg / singlePassFillet.us) ** 2 - 1e-9);
+    const byRoot = Math.ceil((leg / largestRoot) ** 2 - 1e-9);
     /** From root to face for a leg of 1; layers are slices of it. */
     const depth = Math.SQRT1_2 + convexity / leg;
     let passes = Math.max(byArea, byRoot);
     let beads: number[] | undefined;
-    for (; passes <= mostPasses && !beads; passes++) {
+    for (; passes <= mostPasses; passes++) {
       const legAfter = (count: number) => leg * Math.sqrt(count / passes);
       beads = filletLayers(passes, (before, count) => {
         const thickness = depth * (legAfter(before + count) - legAfter(before));
-        return thickness <= fillPassThickness.us;
+        return thickness <= thickestFill;
       });
       if (beads) break;
     }

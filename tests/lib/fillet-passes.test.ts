@@ -22,7 +22,7 @@ interface Asked {
 
 const plan = ({ leg, passArea, convexity = 0, position = 'horizontal' }: Asked) =>
   calculation.compute({
-    leg,
+    leg: { value: leg, system: 'us' },
     passArea,
     convexity,
     position,
@@ -267,6 +267,23 @@ describe('refusals', () => {
   it('refuses a crown that is overlap', () => {
     expect(refusal({ leg: '1/4 in', convexity: '1/8 in' })?.field).toBe('convexity');
   });
+  it.each([
+    ['horizontal', '5/16 in', '8 mm'],
+    ['flat', '3/8 in', '10 mm'],
+    ['vertical', '1/2 in', '12 mm'],
+  ])(
+    '%s: allows %s in one pass, and %s where millimeters are typed (AWS D1.1:2020 Table 5.1)',
+    (position, us, metric) => {
+      for (const leg of [us, metric])
+        expect(answer(calculation, { leg, position, passArea: '0.3 in2' })).toMatchObject({
+          results: { passes: 1 },
+        });
+      const over = `${Number.parseInt(metric, 10) + 0.1} mm`;
+      expect(answer(calculation, { leg: over, position, passArea: '0.3 in2' })).toMatchObject({
+        results: { passes: 2 },
+      });
+    },
+  );
   it('lays more passes where a single one would pass the limit, and says so', () => {
     const answered = answer(calculation, { leg: '3/8 in', passArea: '0.2 in2' });
     expect(answered).toMatchObject({ ok: true, results: { passes: 2 } });
