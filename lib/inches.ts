@@ -2,8 +2,8 @@
  * Fractions of an inch, as a rule is read: `5/16`, `1-3/8`, `1 3/8`.
  */
 
-/** The whole and the fraction as typed, or undefined when the text is not one of these shapes. */
-const shape = /^(?:(\d+)(?:\s*-\s*|\s+))?(\d+)\s*\/\s*(\d+)$/;
+/** Sign, whole and fraction as typed. */
+const shape = /^(?:([+\-−])\s*)?(?:(\d+)(?:\s*-\s*|\s+))?(\d+)\s*\/\s*(\d+)$/;
 
 const single: Record<string, string> = {
   '½': '1/2',
@@ -27,12 +27,13 @@ export const spellFractions = (text: string): string =>
 export function readFraction(text: string): number | undefined {
   const found = shape.exec(text);
   if (!found) return undefined;
-  const [, whole, top, bottom] = found;
+  const [, sign = '+', whole, top, bottom] = found;
   const numerator = Number(top);
   const denominator = Number(bottom);
   if (denominator === 0) return Number.NaN;
   if (whole !== undefined && numerator >= denominator) return Number.NaN;
-  return Number(whole ?? 0) + numerator / denominator;
+  const size = Number(whole ?? 0) + numerator / denominator;
+  return sign === '+' ? size : 0 - size;
 }
 
 /** The nearest fraction on a rule divided into `parts`, written the way the trade writes it. */

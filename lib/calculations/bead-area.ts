@@ -1,4 +1,5 @@
 import { defineFormula } from '../calculation.ts';
+import { circularSegment } from '../geometry/circular-segment.ts';
 import { beadHeight, beadWidth } from '../inputs/bead.ts';
 
 export default defineFormula({
@@ -44,8 +45,6 @@ export default defineFormula({
   compute({ width, height, profile }) {
     if (profile === 'parabola') return { area: (2 / 3) * width * height };
     if (profile === 'cosine') return { area: (2 * width * height) / Math.PI };
-    const radius = height / 2 + width ** 2 / (8 * height);
-    const sector = radius ** 2 * 2 * Math.atan((2 * height) / width);
-    return { area: sector - (width / 2) * (radius - height) };
+    return { area: circularSegment(width, height) };
   },
 });

@@ -15,6 +15,10 @@ interface PrintedSize {
 }
 
 export interface PassLimits {
+  /** Largest electrode, by its core wire. */
+  filletDiameter: PrintedSize;
+  grooveDiameter: PrintedSize;
+  rootPassDiameter: PrintedSize;
   singlePassFillet: PrintedSize;
   rootPassThickness: PrintedSize;
   fillPassThickness: PrintedSize;
@@ -22,21 +26,33 @@ export interface PassLimits {
 
 export const passLimits: Readonly<Record<Position, PassLimits>> = {
   flat: {
+    filletDiameter: { us: 5 / 16, metric: 8 },
+    grooveDiameter: { us: 1 / 4, metric: 6.4 },
+    rootPassDiameter: { us: 3 / 16, metric: 4.8 },
     singlePassFillet: { us: 3 / 8, metric: 10 },
     rootPassThickness: { us: 3 / 8, metric: 10 },
     fillPassThickness: { us: 3 / 16, metric: 5 },
   },
   horizontal: {
+    filletDiameter: { us: 1 / 4, metric: 6.4 },
+    grooveDiameter: { us: 3 / 16, metric: 4.8 },
+    rootPassDiameter: { us: 3 / 16, metric: 4.8 },
     singlePassFillet: { us: 5 / 16, metric: 8 },
     rootPassThickness: { us: 5 / 16, metric: 8 },
     fillPassThickness: { us: 3 / 16, metric: 5 },
   },
   vertical: {
+    filletDiameter: { us: 3 / 16, metric: 4.8 },
+    grooveDiameter: { us: 3 / 16, metric: 4.8 },
+    rootPassDiameter: { us: 3 / 16, metric: 4.8 },
     singlePassFillet: { us: 1 / 2, metric: 12 },
     rootPassThickness: { us: 1 / 2, metric: 12 },
     fillPassThickness: { us: 3 / 16, metric: 5 },
   },
   overhead: {
+    filletDiameter: { us: 3 / 16, metric: 4.8 },
+    grooveDiameter: { us: 3 / 16, metric: 4.8 },
+    rootPassDiameter: { us: 3 / 16, metric: 4.8 },
     singlePassFillet: { us: 5 / 16, metric: 8 },
     rootPassThickness: { us: 5 / 16, metric: 8 },
     fillPassThickness: { us: 3 / 16, metric: 5 },
@@ -47,4 +63,16 @@ export const citePassLimits: Citation = {
   source: 'aws-d1.1',
   at: '2020 Table 5.1, shielded metal arc welding',
   known: 'read',
+};
+
+/**
+ * The table's note e: vertical and overhead, electrodes that are low-hydrogen (and EXX14) end at
+ * this core wire, whatever the row says.
+ */
+export const smallerOutOfPosition: PrintedSize = { us: 5 / 32, metric: 4 };
+
+export const citeSmallerOutOfPosition: Citation = {
+  source: 'aws-d1.1',
+  at: '2020 Table 5.1, note e',
+  known: 'memory',
 };
