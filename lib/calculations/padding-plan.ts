@@ -113,7 +113,7 @@ export default defineProcedure({
     return {
       ...whole,
       pitch,
-      evenedOverlap: 100 * (1 - pitch / width),
+      evenedOverlap: Math.max(0, 100 * (1 - pitch / width)),
       // Over the whole plate: all the metal laid, spread over the width it covers.
       layerHeight: (beads * area) / plateWidth,
       valleyDepth: height * (pitch / width) ** 2,
