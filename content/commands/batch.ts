@@ -6,7 +6,8 @@ import { answer, type Typed } from '../../lib/answer.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import { reported } from '../../lib/reported.ts';
 import { speak } from '../../lib/say.ts';
-import { isUnit, type System } from '../../lib/units.ts';
+import { isUnit } from '../../lib/units.ts';
+import { systemTyped } from './system-typed.ts';
 
 interface Failure {
   field: string;
@@ -66,7 +67,7 @@ async function outputsOf(id: string, inputs: Typed, wishes: Record<string, unkno
     const problem = answered.problems[0] as Failure;
     throw new Refused(problem.field, speak(problem.text, 'us'));
   }
-  const system = systemOf(answered.given);
+  const system = systemTyped(answered.given);
   for (const name of Object.keys(wishes))
     if (!Object.hasOwn(calculation.outputs, name))
       throw new Refused(
@@ -91,11 +92,6 @@ async function outputsOf(id: string, inputs: Typed, wishes: Record<string, unkno
     }),
   );
   return { outputs, notes: answered.because.map(({ text }) => speak(text, system)) };
-}
-
-/** Printed figures answer in the system in which the sizes were typed. */
-function systemOf(given: object): System {
-  return Object.values(given).some((one) => one?.system === 'metric') ? 'metric' : 'us';
 }
 
 function parse(json: string): unknown {

@@ -5,9 +5,12 @@ import { printQuantity } from '../../lib/quantity-text.ts';
 import { type Reported, reported } from '../../lib/reported.ts';
 import { speak } from '../../lib/say.ts';
 import { sourceOf } from '../../lib/sources.ts';
+import type { System } from '../../lib/units.ts';
 import { workedLines } from '../../lib/worked-lines.ts';
+import { systemTyped } from './system-typed.ts';
 
 export function told(id: string, calculation: Calculation, found: Answer): string {
+  const system = systemTyped(found.given);
   const lines = [`${calculation.title} (${id})`, ''];
   for (const [name, given] of Object.entries(found.given))
     lines.push(`  ${name} = ${Array.isArray(given) ? `${given.length} rows` : given.text}`);
@@ -17,11 +20,17 @@ export function told(id: string, calculation: Calculation, found: Answer): strin
       lines.push(`  ${symbols}`, `    = ${numbers}`, `    = ${answer}`);
   else
     for (const [name, output] of Object.entries<Output>(calculation.outputs))
-      lines.push(...shown(name, output, reported(output, found.results[name])));
+      lines.push(
+        ...shown(
+          name,
+          output,
+          reported(output, found.results[name], 'printed' in output ? { system } : {}),
+        ),
+      );
   if (found.because.length > 0) lines.push('');
   for (const { text, cite } of found.because)
-    lines.push(`  ${speak(text, 'us')}${cite ? ` [${citation(cite)}]` : ''}`);
-  lines.push('', 'Limits', ...limits(calculation));
+    lines.push(`  ${speak(text, system)}${cite ? ` [${citation(cite)}]` : ''}`);
+  lines.push('', 'Limits', ...limits(calculation, system));
   lines.push('', 'Sources', ...calculation.cite.map((cite) => `  ${citation(cite)}`));
   return lines.join('\n');
 }
@@ -29,9 +38,7 @@ export function told(id: string, calculation: Calculation, found: Answer): strin
 function shown(name: string, output: Output, { value, unit }: Reported): string[] {
   const lead = `  ${name} (${output.label}): `;
   if (typeof value === 'number' && unit)
-    return [
-      lead + printQuantity(value, unit, { digits: 'digits' in output ? (output.digits ?? 3) : 3 }),
-    ];
+    return [lead + printQuantity(value, unit, { digits: digitsOf(output) })];
   if (!Array.isArray(value))
     return 'shape' in output ? [] : [lead + (value === null ? 'none' : String(value))];
   return [
@@ -45,16 +52,20 @@ function shown(name: string, output: Output, { value, unit }: Reported): string[
   ];
 }
 
+/** Printed figures as printed: no table here has more than four digits. */
+const digitsOf = (output: Output): number =>
+  'printed' in output ? 4 : ('digits' in output && output.digits) || 3;
+
 const cell = ({ value, unit }: Reported): string =>
   typeof value === 'number' && unit ? printQuantity(value, unit) : String(value ?? '');
 
-function limits(calculation: Calculation): string[] {
+function limits(calculation: Calculation, system: System): string[] {
   return Object.entries(calculation.inputs).flatMap(([name, input]) => {
     if (!('limits' in input)) return [];
     const { min, max, why } = input.limits;
     const unit = 'printed' in input ? input.printed.us : input.unit;
     return [
-      `  ${name}: ${min ?? '…'} to ${max ?? '…'} ${unit === '1' ? '' : unit}: ${speak(why, 'us')}`,
+      `  ${name}: ${min ?? '…'} to ${max ?? '…'} ${unit === '1' ? '' : unit}: ${speak(why, system)}`,
     ];
   });
 }
