@@ -31,7 +31,7 @@ export default defineFormula({
       symbol: 'R',
       unit: 'mm',
       digits: 2,
-      round: { to: '1/4 in', way: 'nearest' },
+      round: { to: '1/4 in|5 mm', way: 'nearest' },
       formula: 'factor * coreDiameter^2 * consumedLength / heatInput',
     },
   },

@@ -1,0 +1,183 @@
+import { defineProcedure, type QuantityInput, type Reason } from '../calculation.ts';
+import { arcVoltage, travelSpeed, weldingCurrent } from '../inputs/arc.ts';
+import { NoAnswer } from '../no-answer.ts';
+
+const temperature = {
+  label: 'Temperature of the joint before this pass',
+  symbol: 'T',
+  unit: 'degF',
+  limits: { min: -40, max: 1200, why: 'no joint is welded there' },
+  example: { us: '180', metric: '80' },
+  obtain:
+    'Temperature stick or contact probe beside the joint, just before the arc; not in the groove.',
+} as const satisfies QuantityInput;
+
+const fromProcedure = 'From the procedure’s sheet. Leave it out where the sheet has none.';
+
+const verdicts = ['yes', 'no, too low', 'no, too high', 'not checked'] as const;
+type Verdict = (typeof verdicts)[number];
+
+export default defineProcedure({
+  title: 'Inside the procedure?',
+  summary:
+    'One set of readings beside the ranges of the welding procedure, with a plain yes or no.',
+  inputs: {
+    current: { ...weldingCurrent, optional: true },
+    currentFrom: end(weldingCurrent, 'Current from', { us: '115', metric: '115' }),
+    currentTo: end(weldingCurrent, 'Current to', { us: '140', metric: '140' }),
+    voltage: { ...arcVoltage, optional: true },
+    voltageFrom: end(arcVoltage, 'Voltage from', { us: '20', metric: '20' }),
+    voltageTo: end(arcVoltage, 'Voltage to', { us: '25', metric: '25' }),
+    travelSpeed: { ...travelSpeed, optional: true },
+    travelSpeedFrom: end(travelSpeed, 'Travel speed from', { us: '5', metric: '125' }),
+    travelSpeedTo: end(travelSpeed, 'Travel speed to', { us: '8', metric: '200' }),
+    interpass: { ...temperature, optional: true },
+    interpassFrom: end(temperature, 'Lowest preheat and interpass temperature', {
+      us: '50',
+      metric: '10',
+    }),
+    interpassTo: end(temperature, 'Highest interpass temperature', { us: '250', metric: '120' }),
+    arcEnergyTo: {
+      label: 'Highest heat input (arc energy, without efficiency)',
+      symbol: 'E_max',
+      unit: 'kJ/in',
+      limits: { min: 1, max: 500, why: 'no covered electrode gives less or more' },
+      optional: true,
+      example: { us: '55', metric: '2.2' },
+      obtain: fromProcedure,
+    },
+  },
+  outputs: {
+    verdict: {
+      label: 'Inside the procedure',
+      words: ['yes, as far as it was checked', 'no', 'nothing was checked'],
+    },
+    currentInside: { label: 'Current', words: verdicts },
+    voltageInside: { label: 'Voltage', words: verdicts },
+    travelSpeedInside: { label: 'Travel speed', words: verdicts },
+    interpassInside: { label: 'Temperature', words: verdicts },
+    arcEnergyInside: { label: 'Heat input', words: verdicts },
+    arcEnergy: {
+      label: 'Arc energy (AWS and ASME call this heat input)',
+      symbol: 'E',
+      unit: 'kJ/in',
+      digits: 2,
+      optional: true,
+    },
+  },
+  beware: [
+    'It checks numbers only. Electrode, position, progression, cleaning and joint stand in the procedure too.',
+    'A yes holds for this pass. The inspector and the procedure rule, and a reading outside is told before the next pass, not after.',
+  ],
+  cite: [{ source: 'common-practice', at: 'reading against the sheet', known: 'practice' }],
+  related: ['heat-input', 'travel-speed', 'travel-speed-limits'],
+  compute(given) {
+    const arcEnergy = energyOf(given);
+    const inside = {
+      currentInside: judge(given.current, given.currentFrom, given.currentTo, 'currentTo'),
+      voltageInside: judge(given.voltage, given.voltageFrom, given.voltageTo, 'voltageTo'),
+      travelSpeedInside: judge(
+        given.travelSpeed,
+        given.travelSpeedFrom,
+        given.travelSpeedTo,
+        'travelSpeedTo',
+      ),
+      interpassInside: judge(
+        given.interpass,
+        given.interpassFrom,
+        given.interpassTo,
+        'interpassTo',
+      ),
+      arcEnergyInside: judge(arcEnergy, undefined, given.arcEnergyTo, 'arcEnergyTo'),
+    };
+    return {
+      verdict: overall(Object.values(inside)),
+      ...inside,
+      arcEnergy,
+      because: reasons(inside),
+    };
+  },
+});
+
+/** One end of a range of the procedure, asked for like the reading itself but never cautioned. */
+function end<const E extends { us: string; metric: string }>(
+  input: QuantityInput,
+  label: string,
+  example: E,
+) {
+  const { symbol, unit, limits } = input;
+  return { label, symbol, unit, limits, optional: true, example, obtain: fromProcedure } as const;
+}
+
+function overall(answers: readonly Verdict[]) {
+  if (answers.every((one) => one === 'not checked')) return 'nothing was checked';
+  return answers.some((one) => one.startsWith('no,')) ? 'no' : 'yes, as far as it was checked';
+}
+
+/** Room for the last bits of a reading that was converted from another unit. */
+const bits = 1e-9;
+
+/** Ends count as inside. One end alone is enough. */
+function judge(
+  reading: number | undefined,
+  from: number | undefined,
+  to: number | undefined,
+  field: string,
+): Verdict {
+  if (from !== undefined && to !== undefined && from > to)
+    throw new NoAnswer('The range ends below its start', field);
+  if (reading === undefined || (from === undefined && to === undefined)) return 'not checked';
+  if (from !== undefined && reading < from - bits * Math.abs(from)) return 'no, too low';
+  if (to !== undefined && reading > to + bits * Math.abs(to)) return 'no, too high';
+  return 'yes';
+}
+
+function energyOf(given: {
+  voltage: number | undefined;
+  current: number | undefined;
+  travelSpeed: number | undefined;
+}): number | undefined {
+  const { voltage, current, travelSpeed } = given;
+  if (voltage === undefined || current === undefined || travelSpeed === undefined) return undefined;
+  return (60 * voltage * current) / (1000 * travelSpeed);
+}
+
+const advice: Readonly<Record<string, { low: string; high: string }>> = {
+  currentInside: {
+    low: 'Turn the current up, then read again while the arc burns.',
+    high: 'Turn the current down, then read again while the arc burns.',
+  },
+  voltageInside: {
+    low: 'A low voltage with a covered electrode is an arc held very short, or a meter far from the arc.',
+    high: 'A high voltage with a covered electrode is a long arc: hold it closer.',
+  },
+  travelSpeedInside: {
+    low: 'Travel faster, or the bead and its heat grow.',
+    high: 'Travel slower, or the bead stays thin and cold.',
+  },
+  interpassInside: {
+    low: 'Warm the joint before the next pass.',
+    high: 'Wait. Let it cool in still air, with no water and no fan.',
+  },
+  arcEnergyInside: {
+    low: '',
+    high: 'Too much heat for each inch: travel faster, or take less current.',
+  },
+};
+
+function reasons(inside: Record<string, Verdict>): Reason[] {
+  const found: Reason[] = [
+    {
+      kind: 'rule',
+      text: 'A reading on either end of its range is inside. Checked is what has both a reading and an end of its range.',
+    },
+  ];
+  for (const [name, verdict] of Object.entries(inside))
+    if (verdict.startsWith('no,'))
+      found.push({
+        kind: 'caution',
+        text: advice[name]?.[verdict === 'no, too low' ? 'low' : 'high'] ?? '',
+        cite: { source: 'common-practice', known: 'practice' },
+      });
+  return found;
+}
