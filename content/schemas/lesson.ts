@@ -30,7 +30,7 @@ export const lessonSchema = z.strictObject({
   unit: z.enum(unitIds).describe('The unit of reading-order.ts in which it stands.'),
   minutes: z.number().int().positive().describe('Minutes of reading.'),
   boothHours: z.number().nonnegative().describe('Hours at the booth, first attempts only.'),
-  position: z.array(position).describe('Welding positions practised; empty when none.'),
+  position: z.array(position).describe('Welding positions practiced; empty when none.'),
   joint: z.array(joint).describe('Joints welded; empty when none.'),
   electrodes: z.array(electrode).describe('Electrodes burned; empty when none.'),
   introduces: z
