@@ -67,7 +67,7 @@ async function outputsOf(id: string, inputs: Typed, wishes: Record<string, unkno
     const problem = answered.problems[0] as Failure;
     throw new Refused(problem.field, speak(problem.text, 'us'));
   }
-  const system = systemTyped(answered.given);
+  const system = systemTyped(answered.given, inputs);
   for (const name of Object.keys(wishes))
     if (!Object.hasOwn(calculation.outputs, name))
       throw new Refused(

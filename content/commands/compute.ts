@@ -32,7 +32,7 @@ if (first === '--list') {
   const calculation = await loadCalculation(first);
   const typed = Object.fromEntries(rest.map(pair));
   const answered = answer(calculation, typed);
-  if (answered.ok) write(told(first, calculation, answered));
+  if (answered.ok) write(told(first, calculation, typed, answered));
   else {
     for (const { field, text } of answered.problems)
       process.stderr.write(`${field === '' ? '' : `${field}: `}${speak(text, 'us')}\n`);

@@ -1,5 +1,5 @@
 /** An answer as lines of text for a terminal. */
-import type { Answer } from '../../lib/answer.ts';
+import type { Answer, Typed } from '../../lib/answer.ts';
 import type { Calculation, Citation, Output } from '../../lib/calculation.ts';
 import { printQuantity } from '../../lib/quantity-text.ts';
 import { type Reported, reported } from '../../lib/reported.ts';
@@ -9,8 +9,8 @@ import type { System } from '../../lib/units.ts';
 import { workedLines } from '../../lib/worked-lines.ts';
 import { systemTyped } from './system-typed.ts';
 
-export function told(id: string, calculation: Calculation, found: Answer): string {
-  const system = systemTyped(found.given);
+export function told(id: string, calculation: Calculation, typed: Typed, found: Answer): string {
+  const system = systemTyped(found.given, typed);
   const lines = [`${calculation.title} (${id})`, ''];
   for (const [name, given] of Object.entries(found.given))
     lines.push(`  ${name} = ${Array.isArray(given) ? `${given.length} rows` : given.text}`);
