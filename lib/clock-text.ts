@@ -1,4 +1,4 @@
-/** Times of a log in words. Minutes are whole: nobody logs seconds. */
+/** Clocks in words, of the wall and of the pipe. Minutes are whole: nobody logs seconds. */
 
 /** Hours as a clock shows them: 18.25 is `18:15`, 25 is `25:00 (1:00 a day later)`. */
 export function clockText(hours: number): string {
@@ -18,4 +18,10 @@ export function durationText(hours: number): string {
   const rest = minutes % 60;
   if (whole === 0) return `${rest} min`;
   return rest === 0 ? `${whole} h` : `${whole} h ${rest} min`;
+}
+
+/** A place on a joint as the hours name it: 0° is `12:00`, 120° is `4:00`. */
+export function clockFace(angle: number): string {
+  const minutes = Math.round((angle % 360) * 2) % 720;
+  return onClock(minutes < 60 ? minutes + 720 : minutes);
 }
