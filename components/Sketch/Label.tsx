@@ -1,0 +1,38 @@
+import type { ComponentChildren } from 'preact';
+import { printQuantity, type Printing } from '../../lib/quantity-text.ts';
+import { convert, type System, type Unit, unitFor } from '../../lib/units.ts';
+import Both from '../Units/Both.tsx';
+
+interface Props {
+  x: number;
+  y: number;
+  anchor?: 'start' | 'middle' | 'end';
+  bold?: boolean;
+  /** Degrees, clockwise, about the label's own place. */
+  turn?: number;
+  children: ComponentChildren;
+}
+
+/** Letters on a drawing, with a rim of paper so that lines do not run through them. */
+export default function Label({ x, y, anchor = 'middle', bold, turn, children }: Props) {
+  return (
+    <text
+      x={x}
+      y={y}
+      text-anchor={anchor}
+      class={bold ? 'sketch-label bold' : 'sketch-label'}
+      transform={turn === undefined ? undefined : `rotate(${turn} ${x} ${y})`}
+    >
+      {children}
+    </text>
+  );
+}
+
+/** A quantity on a drawing or in its caption, in the reader's units. */
+export function Size({ value, unit, as = 'tspan', ...printing }: { value: number; unit: Unit; as?: 'tspan' | 'span' } & Printing) {
+  const text = (system: System) => {
+    const to = unitFor(unit, system);
+    return printQuantity(convert(value, unit, to), to, printing);
+  };
+  return <Both as={as} us={text('us')} metric={text('metric')} />;
+}

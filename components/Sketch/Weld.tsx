@@ -1,0 +1,47 @@
+import Label from './Label.tsx';
+import type { Point, Scale } from './scale.ts';
+
+interface Props {
+  scale: Scale;
+  /** In millimeters. */
+  outline: readonly Point[];
+  /** Its place in the order of passes. */
+  number?: number;
+  /** Where the number stands; the middle of the outline when left out. */
+  at?: Point;
+}
+
+/** A pass in section: filled with the color of weld metal, numbered in the order it is run. */
+export default function Weld({ scale, outline, number, at = middle(outline) }: Props) {
+  return (
+    <>
+      <path
+        d={scale.path(outline)}
+        class="weld-metal"
+        stroke="currentColor"
+        stroke-width="1.6"
+        stroke-linejoin="round"
+      />
+      {number !== undefined && (
+        <Label x={scale.x(at[0])} y={scale.y(at[1]) + 4.5} bold>
+          {number}
+        </Label>
+      )}
+    </>
+  );
+}
+
+/** The center of the area that an outline encloses. */
+function middle(outline: readonly Point[]): Point {
+  let area = 0;
+  let x = 0;
+  let y = 0;
+  outline.forEach(([ax, ay], index) => {
+    const [bx, by] = outline[(index + 1) % outline.length] as Point;
+    const cross = ax * by - bx * ay;
+    area += cross;
+    x += (ax + bx) * cross;
+    y += (ay + by) * cross;
+  });
+  return area === 0 ? (outline[0] ?? [0, 0]) : [x / (3 * area), y / (3 * area)];
+}

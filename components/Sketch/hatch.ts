@@ -1,0 +1,35 @@
+/**
+ * Section lining of base metal: slanted lines inside an outline, as one path. Drawn as lines, not
+ * as a pattern, since a pattern needs an id and many drawings share a page.
+ */
+import { round } from './Sketch.tsx';
+import type { Point } from './scale.ts';
+
+/** `outline` in sheet units. Lines rise to the right, `spacing` apart. */
+export function hatch(outline: readonly Point[], spacing = 9): string {
+  const offsets = outline.map(([x, y]) => x + y);
+  const first = Math.ceil(Math.min(...offsets) / spacing) * spacing;
+  const last = Math.max(...offsets);
+  let path = '';
+  for (let offset = first; offset < last; offset += spacing) {
+    const cuts = crossings(outline, offset);
+    for (let i = 0; i + 1 < cuts.length; i += 2) {
+      const [from, to] = [cuts[i] as number, cuts[i + 1] as number];
+      path += `M${round(from)} ${round(offset - from)}L${round(to)} ${round(offset - to)}`;
+    }
+  }
+  return path;
+}
+
+/** Where the line x + y = offset enters and leaves the outline, from left to right. */
+function crossings(outline: readonly Point[], offset: number): number[] {
+  const cuts: number[] = [];
+  outline.forEach(([ax, ay], index) => {
+    const [bx, by] = outline[(index + 1) % outline.length] as Point;
+    const a = ax + ay - offset;
+    const b = bx + by - offset;
+    if (a < 0 === b < 0) return;
+    cuts.push(ax + ((bx - ax) * a) / (a - b));
+  });
+  return cuts.sort((a, b) => a - b);
+}
