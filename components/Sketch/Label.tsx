@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { printQuantity, type Printing } from '../../lib/quantity-text.ts';
+import { type Printing, printQuantity } from '../../lib/quantity-text.ts';
 import { convert, type System, type Unit, unitFor } from '../../lib/units.ts';
 import Both from '../Units/Both.tsx';
 
@@ -29,7 +29,12 @@ export default function Label({ x, y, anchor = 'middle', bold, turn, children }:
 }
 
 /** A quantity on a drawing or in its caption, in the reader's units. */
-export function Size({ value, unit, as = 'tspan', ...printing }: { value: number; unit: Unit; as?: 'tspan' | 'span' } & Printing) {
+export function Size({
+  value,
+  unit,
+  as = 'tspan',
+  ...printing
+}: { value: number; unit: Unit; as?: 'tspan' | 'span' } & Printing) {
   const text = (system: System) => {
     const to = unitFor(unit, system);
     return printQuantity(convert(value, unit, to), to, printing);

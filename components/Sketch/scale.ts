@@ -29,7 +29,7 @@ interface Margin {
   bottom?: number;
 }
 
-export function fit(bounds: Bounds, margin: Margin = {}, tallest = 300): Scale {
+export function fitted(bounds: Bounds, margin: Margin = {}, tallest = 300): Scale {
   const { left = 16, right = 16, top = 16, bottom = 16 } = margin;
   const width = bounds.right - bounds.left || 1;
   const height = bounds.top - bounds.bottom || 1;

@@ -2,8 +2,8 @@ import type { DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import Dimension from '../Sketch/Dimension.tsx';
 import { Size } from '../Sketch/Label.tsx';
 import Metal from '../Sketch/Metal.tsx';
-import { fit, type Point } from '../Sketch/scale.ts';
 import Sketch from '../Sketch/Sketch.tsx';
+import { fitted, type Point } from '../Sketch/scale.ts';
 
 const inch = 25.4;
 const beads = 4;
@@ -16,7 +16,11 @@ export default function BeadRow({ given, results }: DrawingProps) {
   const valley = (results.valleyDepth as number) * inch;
   const plate = Math.max(height, width / 4);
   const right = pitch * (beads - 1) + width;
-  const scale = fit({ left: 0, right, bottom: -plate, top: height }, { top: 40, bottom: 8 }, 170);
+  const scale = fitted(
+    { left: 0, right, bottom: -plate, top: height },
+    { top: 40, bottom: 8 },
+    170,
+  );
   const crown = (index: number) => width / 2 + pitch * index;
   const between = (crown(0) + crown(1)) / 2;
   return (
@@ -32,7 +36,15 @@ export default function BeadRow({ given, results }: DrawingProps) {
         </>
       }
     >
-      <Metal scale={scale} outline={[[0, 0], [right, 0], [right, -plate], [0, -plate]]} />
+      <Metal
+        scale={scale}
+        outline={[
+          [0, 0],
+          [right, 0],
+          [right, -plate],
+          [0, -plate],
+        ]}
+      />
       <path
         d={scale.path(rowOutline(width, height, pitch))}
         class="weld-metal"
