@@ -49,9 +49,12 @@ const mathml = (tex: string): string =>
     .replace(/^<span class="katex">|<\/span>$/g, '')
     .replace(/<annotation[\s\S]*?<\/annotation>/g, '');
 
+// KaTeX runs texts that touch into one, so a slot may share its <mtext> with a space or a word.
 const slots = (html: string): string =>
   html.replace(
-    /<mtext>@(=?\w+)@<\/mtext>/g,
-    (_, name: string) =>
-      `<mtext class="us" data-in="${name}"></mtext><mtext class="metric" data-in="${name}"></mtext>`,
+    /<mtext>([^<@]*)@(=?\w+)@([^<@]*)<\/mtext>/g,
+    (_, before: string, name: string, after: string) =>
+      `${words(before)}<mtext class="us" data-in="${name}"></mtext><mtext class="metric" data-in="${name}"></mtext>${words(after)}`,
   );
+
+const words = (text: string): string => (text === '' ? '' : `<mtext>${text}</mtext>`);
