@@ -16,7 +16,7 @@ function told(calculation: Calculation, typed: Typed, name: string) {
 
 describe('a given value', () => {
   it('is converted for the reader of the other system', () => {
-    const typed = { beadLength: '6 in', arcTime: '60 s' };
+    const typed: Typed = { beadLength: '6 in', arcTime: '60 s' };
     expect(told(travelSpeed, typed, 'beadLength')).toEqual({
       us: '6\u00a0in',
       metric: '152\u00a0mm',
@@ -24,7 +24,7 @@ describe('a given value', () => {
   });
 
   it('stays a clock time where a clock time was typed', () => {
-    const typed = {
+    const typed: Typed = {
       classification: 'E7018',
       designator: 'none',
       events: [{ event: 'out', at: '18:15' }],
@@ -34,7 +34,7 @@ describe('a given value', () => {
   });
 
   it('is told row by row where it is a list', () => {
-    const typed = {
+    const typed: Typed = {
       classification: 'E7018',
       designator: 'none',
       events: [
