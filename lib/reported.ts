@@ -3,6 +3,7 @@
  * line, the check list and the pages all report through here.
  */
 import type { Calculation, ListOutput, Output } from './calculation.ts';
+import { speak } from './say.ts';
 import { convert, type System, sameKind, type Unit, unitFor, unitOf } from './units.ts';
 
 export type ReportedValue = number | string | boolean | object | null;
@@ -22,6 +23,8 @@ export interface Wish {
 export function reported(output: Output | undefined, result: unknown, wish: Wish = {}): Reported {
   if (output === undefined) throw new TypeError('there is no such output');
   if (result === undefined || result === null) return { value: null };
+  if (typeof result === 'string' && 'text' in output)
+    return { value: speak(result, wish.system ?? 'us') };
   if (typeof result === 'string' || typeof result === 'boolean') return { value: result };
   if ('printed' in output) {
     const asked = wish.unit && unitOf(wish.unit).system;
@@ -50,7 +53,11 @@ function rows({ list }: ListOutput, result: Record<string, unknown>[], { system 
     Object.fromEntries(
       Object.entries(list).map(([name, column]) => {
         const cell = row[name];
-        if (!('unit' in column) || typeof cell !== 'number') return [name, { value: cell ?? null }];
+        if (!('unit' in column) || typeof cell !== 'number')
+          return [
+            name,
+            { value: typeof cell === 'string' ? speak(cell, system ?? 'us') : (cell ?? null) },
+          ];
         const unit = system ? unitFor(column.unit, system) : column.unit;
         return [name, { value: convert(cell, column.unit, unit), unit }];
       }),

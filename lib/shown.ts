@@ -4,6 +4,7 @@
 import type { Column, Output } from './calculation.ts';
 import { printFraction } from './inches.ts';
 import { printQuantity, readQuantity } from './quantity-text.ts';
+import { speak } from './say.ts';
 import { convert, type System, type Unit, unitFor } from './units.ts';
 
 /** What is shown where there is no value. */
@@ -13,7 +14,7 @@ export const nothing = '–';
 export function shown(output: Output, result: unknown, system: System, unit?: Unit): string {
   if (result === undefined || result === null) return nothing;
   if (typeof result === 'boolean') return result ? 'yes' : 'no';
-  if (typeof result === 'string') return result;
+  if (typeof result === 'string') return 'text' in output ? speak(result, system) : result;
   if ('printed' in output) {
     const value = (result as { us: number; metric: number })[system];
     return printQuantity(value, output.printed[system], { digits: 4 });
@@ -29,11 +30,11 @@ export function shown(output: Output, result: unknown, system: System, unit?: Un
   return '';
 }
 
-/** One cell of a list. */
+/** One cell of a list; its text may hold quantities in braces. */
 export function shownCell(column: Column, cell: unknown, system: System): string {
   if (cell === undefined || cell === null) return nothing;
   if (typeof cell === 'number' && 'unit' in column) return shown({ ...column }, cell, system);
-  return String(cell);
+  return speak(String(cell), system);
 }
 
 /**

@@ -1,0 +1,98 @@
+/**
+ * What the eye and the gauge may find, by code and purpose. Figures are printed in both unit
+ * systems; a reading is compared with those of the system it was taken in.
+ */
+import type { Citation } from '../calculation.ts';
+
+export const purposes = [
+  'production, static load',
+  'production, cyclic load',
+  'welder’s test coupon',
+] as const;
+export type Purpose = (typeof purposes)[number];
+
+export interface Pair {
+  us: number;
+  metric: number;
+}
+export interface Limit {
+  at: Pair;
+  cite: Citation;
+}
+
+const at = (us: number, metric: number): Pair => ({ us, metric });
+const d11 = (place: string, known: Citation['known']): Citation => ({
+  source: 'aws-d1.1',
+  at: place,
+  known,
+});
+const b313 = (place: string): Citation => ({
+  source: 'asme-b31.3',
+  at: `1996 Table 341.3.2, ${place}`,
+  known: 'read',
+});
+
+export const table2000 = d11('2000 Table 6.1 (8.1 in 2020)', 'read');
+export const table2000memory = d11('Table 6.1 (8.1 in 2020)', 'memory');
+export const testClause = d11('performance test, 4.9.1 (2015), 6.10.1 (2020)', 'memory');
+export const profiles = d11('2015 clause 5.23', 'read');
+export const sectionNine: Citation = { source: 'asme-ix', at: 'QW-194', known: 'memory' };
+export const processPiping = b313;
+
+/** Undercut depth. */
+export const undercut = {
+  thin: { at: at(1 / 32, 1), cite: table2000 },
+  /** For an accumulated 2 in in any 12 in, where the part is thinner than 1 in. */
+  thinShort: { at: at(1 / 16, 2), cite: table2000 },
+  thick: { at: at(1 / 16, 2), cite: table2000 },
+  cyclicPrimary: { at: at(0.01, 0.25), cite: table2000memory },
+  cyclicOther: { at: at(1 / 32, 1), cite: table2000memory },
+  test: { at: at(1 / 32, 1), cite: testClause },
+  piping: { at: at(1 / 32, 1), cite: b313('undercut') },
+} satisfies Record<string, Limit>;
+export const thickFrom = at(1, 25);
+export const window = at(12, 300);
+export const shortSum = at(2, 50);
+
+/** How far below its size a fillet may fall, for a tenth of its length. */
+export const undersize: readonly { upTo: Pair; by: Pair }[] = [
+  { upTo: at(3 / 16, 5), by: at(1 / 16, 2) },
+  { upTo: at(1 / 4, 6), by: at(3 / 32, 2.5) },
+  { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), by: at(1 / 8, 3) },
+];
+
+/** Convexity by the width of the face. */
+export const convexity: readonly { upTo: Pair; most: Pair }[] = [
+  { upTo: at(5 / 16, 8), most: at(1 / 16, 2) },
+  { upTo: at(1, 25), most: at(1 / 8, 3) },
+  { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(3 / 16, 5) },
+];
+export const convexityCite = d11('2000 to 2020, weld profiles', 'memory');
+
+/** Height of the cover pass by thickness. */
+export const reinforcement: readonly { upTo: Pair; most: Pair }[] = [
+  { upTo: at(1, 25), most: at(1 / 8, 3) },
+  { upTo: at(2, 50), most: at(3 / 16, 5) },
+  { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(1 / 4, 6) },
+];
+export const reinforcementCite = d11('2010 and later, Schedule A', 'memory');
+export const reinforcementTest: Limit = { at: at(1 / 8, 3), cite: testClause };
+export const reinforcementPiping: readonly { upTo: Pair; most: Pair }[] = [
+  { upTo: at(1 / 4, 6), most: at(1 / 16, 1.5) },
+  { upTo: at(1 / 2, 13), most: at(1 / 8, 3) },
+  { upTo: at(1, 25), most: at(5 / 32, 4) },
+  { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(3 / 16, 5) },
+];
+
+/** Piping porosity: sums of diameters of pores of 1/32 in and more. */
+export const porosityPerInch: Limit = { at: at(3 / 8, 10), cite: table2000memory };
+export const porosityPerFoot: Limit = { at: at(3 / 4, 20), cite: table2000memory };
+
+/** The back of an open root. */
+export const rootConcavity: Limit = { at: at(1 / 16, 2), cite: testClause };
+export const meltThrough: Limit = { at: at(1 / 8, 3), cite: testClause };
+export const incompletePenetrationPiping = {
+  depth: at(1 / 32, 1),
+  share: 0.2,
+  cite: b313('incomplete penetration'),
+};
