@@ -175,13 +175,13 @@ function guess({ classification, coreDiameter }: Given): Found {
   const byArmy = 20 + (10 * (size - 3 / 32)) / (3 / 8 - 3 / 32);
   return {
     way: 'guess',
-    voltage: eighth ? 23 : byArmy,
+    voltage: eighth ? 22 : byArmy,
     doubt: eighth ? 2 : 3,
     because: [
       eighth
         ? {
             kind: 'rule',
-            text: 'A guess: a {1/8 in} E7018 held short burns at {22 V} to {24 V}, and a hand’s habit adds a volt either way.',
+            text: 'A guess: a {1/8 in} E7018 held short burns at about {22 V}, and a hand’s habit makes it {2 V} more or less.',
             cite: { source: 'common-practice', known: 'practice' },
           }
         : {

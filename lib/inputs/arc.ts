@@ -14,7 +14,7 @@ export const arcVoltage = {
   },
   example: '22',
   obtain:
-    'Read it on a meter from holder to work while a partner welds. Without a meter, time a whole electrode, or guess {23 V}, give or take {2 V}, for a {1/8 in} E7018.',
+    'Read it on a meter from holder to work while a partner welds. Without a meter, time a whole electrode, or guess {22 V}, give or take {2 V}, for a {1/8 in} E7018.',
   estimateBy: 'voltage-estimate',
 } as const satisfies QuantityInput;
 
