@@ -71,6 +71,9 @@ export function texOf(text: string, leaf: (name: string) => string): string {
         throw new Error(`the formula “${text}” has a ${node.type}, which cannot be typeset`);
     }
   };
+  /** A value with its unit needs brackets: 3 in squared is not 3 square inches. */
+  const power = (base: string): string =>
+    base.startsWith('\\text') ? `\\left(${base}\\right)` : `{${base}}`;
   const bare = (node: Node): Node =>
     node.type === 'ParenthesisNode' ? (node.content as Node) : node;
   const operator = (node: Node, a: Node, b: Node): string => {
@@ -80,7 +83,7 @@ export function texOf(text: string, leaf: (name: string) => string): string {
       case '*':
         return `${write(a)} \\cdot ${write(b)}`;
       case '^':
-        return `${a.type === 'SymbolNode' ? `{${write(a)}}` : write(a)}^{${write(bare(b))}}`;
+        return `${a.type === 'SymbolNode' ? power(write(a)) : write(a)}^{${write(bare(b))}}`;
       case '-':
         return b ? `${write(a)} - ${write(b)}` : `-${write(a)}`;
       case 'and':
