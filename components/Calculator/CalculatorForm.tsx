@@ -123,7 +123,14 @@ export default class CalculatorForm extends Component<Props, State> {
           inputs={Object.keys(inputs).map((field) => `${name}-${field}`)}
         />
         {calculation.kind === 'formula' && (
-          <div class="worked" hidden={!current.ok}>
+          <div
+            class="worked"
+            // A long formula scrolls in its own box, which must be within reach of the keyboard.
+            role="group"
+            aria-label="Formula"
+            tabIndex={0}
+            hidden={!current.ok}
+          >
             {Object.keys(calculation.outputs).map((output) => (
               <div
                 key={output}
