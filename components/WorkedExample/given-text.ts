@@ -27,16 +27,21 @@ const isClock = (text: string): boolean => /^\d{1,2}:\d\d$/.test(text);
 
 const isRows = (given: object): given is readonly Record<string, Given>[] => Array.isArray(given);
 
-/** Cells with a comma between them, rows with a semicolon. */
+/** Cells with a comma between them, rows with a semicolon; a choice speaks for itself. */
 function rowsText({ list }: ListInput, rows: readonly Record<string, Given>[]): Text {
   const cells = rows.map((row) =>
     Object.entries(list)
       .filter(([name]) => row[name] !== undefined)
-      .map(([name, input]) => givenText(input, row[name] as Given)),
+      .map(([name, input]) => ({ input, text: givenText(input, row[name] as Given) })),
   );
   const inSystem = (system: System) =>
-    cells.map((row) => row.map((cell) => cell[system]).join(', ')).join('; ');
+    cells
+      .map((row) => row.map(({ input, text }) => `${labelOf(input)}${text[system]}`).join(', '))
+      .join('; ');
   return { us: inSystem('us'), metric: inSystem('metric') };
 }
+
+const labelOf = (input: Input): string =>
+  'choices' in input ? '' : `${input.label.charAt(0).toLowerCase()}${input.label.slice(1)} `;
 
 const both = (text: string): Text => ({ us: text, metric: text });

@@ -43,8 +43,8 @@ describe('a given value', () => {
       ],
     };
     expect(told(exposure, typed, 'events')).toEqual({
-      us: 'opened, 18:15; in oven, 21:00, 302\u00a0°F',
-      metric: 'opened, 18:15; in oven, 21:00, 150\u00a0°C',
+      us: 'opened, when 18:15; in oven, when 21:00, oven temperature 302\u00a0°F',
+      metric: 'opened, when 18:15; in oven, when 21:00, oven temperature 150\u00a0°C',
     });
   });
 });
