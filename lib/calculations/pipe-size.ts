@@ -23,7 +23,7 @@ export default defineProcedure({
     'A full length of large pipe is a crane’s load, not two people’s.',
   ],
   cite: [{ source: 'asme-b36.10', at: 'table of dimensions', known: 'read' }],
-  related: [],
+  related: ['pipe-groove', 'clock-travel'],
   compute({ nps, schedule }) {
     const { outside, wall } = pipeSize(nps, schedule);
     const known = pipeDisagreements[`${nps} ${schedule}`];
