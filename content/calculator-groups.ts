@@ -97,6 +97,7 @@ export const calculatorGroups: readonly CalculatorGroup[] = [
       'pipe-position-shares',
       'groove-position',
       'plate-for-clock',
+      'clock-for-plate',
       'pipe-groove',
       'root-fit-up',
       'clock-travel',

@@ -48,9 +48,7 @@ export class ExposureLog {
   add(row: LogEvent, number: number): void {
     this.refuse(row, (name) => `events.${number}.${name}`);
     if (this.clock.place === 'container' && row.event !== 'opened' && row.event !== 'wet')
-      this.reasons.push(
-        'The log does not say when the container was opened: the electrodes are taken as fresh in the first row.',
-      );
+      this.reasons.push('No opening is logged: they are taken as fresh in the first row.');
     this.advance(row.at);
     const text = this.happen(row);
     this.reasons.push(`${clockText(row.at)}: ${text}`);
@@ -63,15 +61,11 @@ export class ExposureLog {
   }
 
   private refuse({ event, at, temperature, hours }: LogEvent, field: (name: string) => string) {
-    const { time, stayEnds, place } = this.clock;
-    if (stayEnds !== undefined && at < stayEnds - second)
+    const { place } = this.clock;
+    const over = this.clock.stayEnds ?? this.clock.time;
+    if (at < over - second)
       throw new NoAnswer(
-        `This row is at ${clockText(at)}, but the row above keeps them in the oven until ${clockText(stayEnds)}`,
-        field('at'),
-      );
-    if (at < time - second)
-      throw new NoAnswer(
-        `${clockText(at)} comes before the row above is over, at ${clockText(time)}; past midnight count on, so that 1:00 is 25:00`,
+        `${clockText(at)} comes before the row above is over, at ${clockText(over)}; past midnight count on, so that 1:00 is 25:00`,
         field('at'),
       );
     if (event === 'opened' && place !== 'container')
@@ -107,7 +101,7 @@ export class ExposureLog {
     this.clock.putInOven(hotEnough, until);
     if (!hotEnough) return `in an oven below ${both(hold.least)}, which counts as time out.`;
     if (this.clock.isOver)
-      return 'in the oven, but they were out too long: holding them warm does not dry them.';
+      return 'in the oven, but out too long: holding them warm does not dry them.';
     return this.clock.isHolding
       ? `in the oven with ${durationText(this.clock.hoursOut)} on the clock; ${hold.hours} h at ${both(hold.least)} or more start it afresh.`
       : 'in the oven, with nothing on the clock.';

@@ -154,7 +154,7 @@ export const sources = {
     type: 'standard',
     is: 'preheat and cooling time of ferritic steels',
   },
-  'twi-carbon-equivalents': {
+  'carbon-equivalent-guide': {
     title:
       'TWI FAQ: What is the difference between the various carbon equivalent formulae used in relation to hydrogen cracking?',
     publisher: 'The Welding Institute',

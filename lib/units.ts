@@ -218,19 +218,8 @@ export const units = {
     system: 'us',
     shown: '°F',
   },
-  /** A difference of temperatures: no zero of a scale in it. */
-  Cdeg: {
-    kind: 'temperature difference',
-    factor: 1,
-    system: 'metric',
-    shown: '°C',
-  },
-  Fdeg: {
-    kind: 'temperature difference',
-    factor: 5 / 9,
-    system: 'us',
-    shown: '°F',
-  },
+  /** A difference of temperatures, which has no zero of a scale in it; shown alike to everybody. */
+  Cdeg: { kind: 'temperature difference', factor: 1, shown: '°C' },
   deg: { kind: 'angle', factor: 1, shown: '°' },
   percent: { kind: 'share', factor: 1, shown: '%' },
   'ml/100g': {
@@ -337,7 +326,6 @@ const partners: ReadonlyArray<readonly [us: Unit, metric: Unit]> = [
   ['kJ/in', 'kJ/mm'],
   ['J/in', 'J/mm'],
   ['degF', 'degC'],
-  ['Fdeg', 'Cdeg'],
   ['ksi', 'MPa'],
   ['kip', 'kN'],
   ['kip/in', 'kN/mm'],

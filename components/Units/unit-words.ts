@@ -59,5 +59,4 @@ export const unitWords: Record<Unit, string> = {
   '1/lb': 'per pound',
   '1': '',
   Cdeg: 'Celsius degrees',
-  Fdeg: 'Fahrenheit degrees',
 };

@@ -89,7 +89,7 @@ export default defineFormula({
     'For nickel in CEN the sources disagree: a twentieth, as here, or a fifteenth. At 0.4 % nickel that changes the answer by less than 0.01.',
   ],
   cite: [
-    { source: 'twi-carbon-equivalents', at: 'the indices in words', known: 'read' },
+    { source: 'carbon-equivalent-guide', at: 'the indices in words', known: 'read' },
     { source: 'en-1011-2', at: 'C.2 (CE), C.3 (CET)', known: 'memory' },
     { source: 'aws-d1.1', at: 'annex on preheat, CE and Pcm', known: 'memory' },
   ],
@@ -155,14 +155,14 @@ function outsidePcm(carbon: number): Reason[] {
   return carbon <= 0.18
     ? [
         caution(`${made}; at this carbon, take it as a second opinion.`, {
-          source: 'twi-carbon-equivalents',
+          source: 'carbon-equivalent-guide',
           at: 'Pcm',
           known: 'read',
         }),
       ]
     : [
         caution(`${made} and is not used above about {0.18 percent}.`, {
-          source: 'twi-carbon-equivalents',
+          source: 'carbon-equivalent-guide',
           at: 'Pcm; the upper figure is from memory',
           known: 'memory',
         }),

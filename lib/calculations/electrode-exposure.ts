@@ -1,10 +1,11 @@
-import { defineProcedure, type Reason } from '../calculation.ts';
+import { defineProcedure } from '../calculation.ts';
 import { clockText, durationText } from '../clock-text.ts';
 import { ExposureLog, exposureStates, logEvents } from '../exposure-log.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
 import { refuseOvenAdvice } from '../low-hydrogen-only.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { exposureOf, ovenRules } from '../tables/exposure-d1.1.ts';
+import { holdRule, rebakeRule, tagRule } from '../oven-rules.ts';
+import { exposureOf } from '../tables/exposure-d1.1.ts';
 
 export default defineProcedure({
   title: 'Electrodes out of the oven',
@@ -12,6 +13,7 @@ export default defineProcedure({
     'From the log of a can or quiver: are these low-hydrogen electrodes still dry, and what may be done with them?',
   inputs: {
     ...printedOnElectrode,
+    designator: { ...printedOnElectrode.designator, example: 'none' },
     events: {
       label: 'Log of this can or quiver',
       list: {
@@ -20,7 +22,7 @@ export default defineProcedure({
           choices: logEvents,
           example: 'out',
           obtain:
-            'opened: the sealed container. out: issued or left in open air. in oven: into a holding oven. rebaked: a bake at high temperature. wet: rained on, dropped in water, condensation.',
+            'opened: the container. out: issued, or left in open air. in oven: into a holding oven. rebaked: a bake at high temperature. wet: by rain, water or dew.',
         },
         at: {
           label: 'When',
@@ -53,7 +55,7 @@ export default defineProcedure({
       },
       example: [
         { event: 'opened', at: '18:15' },
-        { event: 'in oven', at: '21:00', temperature: '275 degF' },
+        { event: 'in oven', at: '21:00', temperature: '275 °F' },
       ],
       obtain:
         'One row for each thing that happened, in order. Log the can or the quiver: nobody logs single electrodes.',
@@ -81,7 +83,7 @@ export default defineProcedure({
       optional: true,
     },
     readyFrom: {
-      label: 'Ready to issue from, on the log’s clock',
+      label: 'Ready to issue at, on the log’s clock',
       unit: 'h',
       digits: 4,
       optional: true,
@@ -115,51 +117,38 @@ export default defineProcedure({
     const within = state === 'out, within its time';
     const usable = within || state.startsWith('in the oven') || state === 'sealed';
     const hoursLeft = usable ? Math.max(0, hours - clock.hoursOut) : 0;
+    const backBy = within ? clock.time + hoursLeft : undefined;
+    const readyFrom = state === 'in the oven, holding' ? clock.holdEnds : undefined;
+    const when = backBy ?? readyFrom;
+    const next = `${advice[state]}${when === undefined ? '' : ` ${clockText(when)}.`}`;
     return {
       state,
       hoursOut: clock.hoursOut,
       hoursLeft,
       mayReturnToOven: within,
       mayRebake: log.mayRebake,
-      backBy: within ? clock.time + hoursLeft : undefined,
-      readyFrom: state === 'in the oven, holding' ? clock.holdEnds : undefined,
-      reasons: [...log.reasons, advice[state]].map((reason) => ({ reason })),
+      backBy,
+      readyFrom,
+      reasons: [...log.reasons, next].map((reason) => ({ reason })),
       because: [
         {
           kind: 'row',
           text: `${row}: at most ${durationText(hours)} in open air.`,
           cite,
         },
-        ...rules,
+        holdRule,
+        rebakeRule,
+        tagRule,
       ],
     };
   },
 });
 
-const { hold, rebake } = ovenRules;
-const rules: Reason[] = [
-  {
-    kind: 'rule',
-    text: `Inside that time they may go back: at least ${hold.hours} h at {${hold.least.us} degF|${hold.least.metric} degC} or more, then the clock starts afresh. A shorter return does not stop it.`,
-    cite: hold.cite,
-  },
-  {
-    kind: 'rule',
-    text: `Past that time they may be rebaked once, at {${rebake.from.us} degF|${rebake.from.metric} degC} to {${rebake.to.us} degF|${rebake.to.metric} degC} for at least ${rebake.hours} h. They start in an oven at no more than half that temperature for half an hour, and the time counts once it is hot. Wet electrodes never.`,
-    cite: rebake.cite,
-  },
-  {
-    kind: 'rule',
-    text: 'What is past saving as low-hydrogen is tagged, cut at the grip end or painted, so that none gets into a test coupon.',
-    cite: { source: 'common-practice', known: 'practice' },
-  },
-];
-
 const advice: Record<(typeof exposureStates)[number], string> = {
   sealed: 'Keep the container shut, dry and whole until it is needed.',
-  'out, within its time': 'Use them, or put them back before the time is up.',
+  'out, within its time': 'Use them, or have them back in the oven by',
   'in the oven, holding':
-    'Leave them in until the hold is whole. Taken out sooner, the clock has run on.',
+    'Taken out before the hold is whole, the clock has run on. They are ready at',
   'in the oven, ready': 'They may be issued.',
   'out too long': 'Rebake them once, or tag them for practice pads. They are not low-hydrogen now.',
   'practice only, tagged':

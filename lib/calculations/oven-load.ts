@@ -3,7 +3,8 @@ import { clockText, durationText } from '../clock-text.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
 import { refuseOvenAdvice } from '../low-hydrogen-only.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { exposureOf, ovenRules } from '../tables/exposure-d1.1.ts';
+import { holdRule } from '../oven-rules.ts';
+import { exposureOf } from '../tables/exposure-d1.1.ts';
 
 export default defineProcedure({
   title: 'Electrodes for an evening',
@@ -11,6 +12,7 @@ export default defineProcedure({
     'How many low-hydrogen electrodes a class needs, which containers to open, and what has to be back in the oven by when.',
   inputs: {
     ...printedOnElectrode,
+    designator: { ...printedOnElectrode.designator, example: 'none' },
     booths: {
       label: 'Booths that weld',
       symbol: 'n',
@@ -154,11 +156,7 @@ export default defineProcedure({
           text: `${row}: at most ${durationText(hours)} in open air, so each issue has its own hour of return, and none stays out past the last arc.`,
           cite,
         },
-        {
-          kind: 'rule',
-          text: `What is left over goes back inside its time and stays at least ${ovenRules.hold.hours} h at {${ovenRules.hold.least.us} degF|${ovenRules.hold.least.metric} degC} or more.`,
-          cite: ovenRules.hold.cite,
-        },
+        holdRule,
         ...(stock > given.ovenHolds
           ? [
               {
