@@ -8,7 +8,7 @@ const top = (path: string) => path.split('/')[0] ?? path;
 /** Everything a file imports, be it static, dynamic, a re-export or a glob. */
 function importsOf({ path, text }: { path: string; text: string }): string[] {
   const statements =
-    /(?:\bfrom\s*|\bimport\s*\(?\s*|\bimport\.meta\.glob(?:<[^>]*>)?\(\s*\[?\s*|@import\s+)(["'`])([^"'`]+)\1/g;
+    /(?:\b(?:import|export)\s[^'"`;]*?\bfrom\s*|\bimport\s*\(?\s*|\bimport\.meta\.glob(?:<[^>]*>)?\(\s*\[?\s*|@import\s+)(["'`])([^"'`]+)\1/g;
   return [...text.matchAll(statements)].map(([, , name = '']) =>
     name.startsWith('.') ? join(dirname(path), name) : name,
   );
@@ -39,7 +39,7 @@ describe('imports run one way: content → components → lib', () => {
       .flatMap(({ path, text }) => {
         const withoutComments = text.replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '');
         const uses = withoutComments.match(
-          /\b(document|window|navigator|localStorage|sessionStorage)\.\w+|\bprocess\.(env|argv|cwd|exit|std\w+)|\bfetch\(|\bDate\.now|\bnew Date\(\)|\bMath\.random|\bperformance\.now|\bimport\.meta\.\w+/g,
+          /(?<![\w.-])(document|window|navigator|localStorage|sessionStorage)\.\w+|\bprocess\.(env|argv|cwd|exit|std\w+)|\bfetch\(|\bDate\.now|\bnew Date\(\)|\bMath\.random|\bperformance\.now|\bimport\.meta\.\w+/g,
         );
         return (uses ?? []).map((use) => `${path} uses ${use}`);
       });
