@@ -3,6 +3,7 @@ import { type Answered, answer, type Typed } from '../../lib/answer.ts';
 import type { Calculation, Input } from '../../lib/calculation.ts';
 import type { System } from '../../lib/units.ts';
 import DrawnBoth, { type DrawingProps } from '../Drawing/DrawnBoth.tsx';
+import { scrollingBox } from '../Page/scrolling-box.ts';
 import type { KeptTexts } from '../QuantityField/Kept.tsx';
 import Reasons from '../Reasons/Reasons.tsx';
 import AddressNote from './AddressNote.tsx';
@@ -123,14 +124,7 @@ export default class CalculatorForm extends Component<Props, State> {
           inputs={Object.keys(inputs).map((field) => `${name}-${field}`)}
         />
         {calculation.kind === 'formula' && (
-          <div
-            class="worked"
-            // A long formula scrolls in its own box, which must be within reach of the keyboard.
-            role="group"
-            aria-label="Formula"
-            tabIndex={0}
-            hidden={!current.ok}
-          >
+          <div class="worked" {...scrollingBox('Formula')} hidden={!current.ok}>
             {Object.keys(calculation.outputs).map((output) => (
               <div
                 key={output}
