@@ -2,6 +2,7 @@ import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { contentPolicy } from './content/build/content-policy.ts';
 import { markdown } from './content/build/markdown.ts';
+import { oneLiveChunk } from './content/build/one-live-chunk.ts';
 import { ownPolicy } from './content/build/own-policy.ts';
 import { plainDynamicImports } from './content/build/plain-dynamic-imports.ts';
 
@@ -25,7 +26,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   vite: {
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-    plugins: plainDynamicImports(),
+    plugins: [...plainDynamicImports(), oneLiveChunk()],
     build: { rolldownOptions: { onwarn } },
   },
 });

@@ -1,287 +1,93 @@
 /**
  * Units of measure: what each spelling means and how to go from one to another of the same kind.
  *
- * A unit is a straight line to its kind's base unit: base = value * factor + offset. Only
- * temperatures have an offset. The factors are exact by definition (international yard and pound,
- * 1959; NIST SP 811, appendix B), apart from the pound-force chain, which is exact as well:
- * 1 lbf = 0.45359237 kg * 9.80665 m/s2.
+ * A unit is its factor times its kind's base unit; only temperatures are shifted as well. The
+ * factors are exact by definition (international yard and pound, 1959; NIST SP 811, appendix B),
+ * the pound-force among them: 1 lbf = 0.45359237 kg * 9.80665 m/s2.
  */
 export type System = 'us' | 'metric';
 
 interface UnitOfMeasure {
   kind: string;
   factor: number;
-  offset?: number;
   /** The system that the unit belongs to; volts and seconds belong to both. */
-  system?: System;
+  system: System | undefined;
   /** What a reader sees after the number, where it is not the spelling itself. */
-  shown?: string;
+  shown: string | undefined;
 }
 
 const inch = 25.4;
 const pound = 0.45359237;
 const poundForce = pound * 9.80665;
 
+const measure = (kind: string, factor: number, system?: System, shown?: string): UnitOfMeasure => ({
+  kind,
+  factor,
+  system,
+  shown,
+});
+
 export const units = {
-  mm: {
-    kind: 'length',
-    factor: 1,
-    system: 'metric',
-  },
-  m: {
-    kind: 'length',
-    factor: 1000,
-    system: 'metric',
-  },
-  in: {
-    kind: 'length',
-    factor: inch,
-    system: 'us',
-  },
-  ft: {
-    kind: 'length',
-    factor: 12 * inch,
-    system: 'us',
-  },
-  mm2: {
-    kind: 'area',
-    factor: 1,
-    system: 'metric',
-    shown: 'mm²',
-  },
-  in2: {
-    kind: 'area',
-    factor: inch ** 2,
-    system: 'us',
-    shown: 'in²',
-  },
-  mm3: {
-    kind: 'volume',
-    factor: 1,
-    system: 'metric',
-    shown: 'mm³',
-  },
-  cm3: {
-    kind: 'volume',
-    factor: 1e3,
-    system: 'metric',
-    shown: 'cm³',
-  },
-  m3: {
-    kind: 'volume',
-    factor: 1e9,
-    system: 'metric',
-    shown: 'm³',
-  },
-  in3: {
-    kind: 'volume',
-    factor: inch ** 3,
-    system: 'us',
-    shown: 'in³',
-  },
-  ft3: {
-    kind: 'volume',
-    factor: (12 * inch) ** 3,
-    system: 'us',
-    shown: 'ft³',
-  },
-  kg: {
-    kind: 'mass',
-    factor: 1,
-    system: 'metric',
-  },
-  g: {
-    kind: 'mass',
-    factor: 0.001,
-    system: 'metric',
-  },
-  lb: {
-    kind: 'mass',
-    factor: pound,
-    system: 'us',
-  },
-  'kg/m': {
-    kind: 'mass per length',
-    factor: 1,
-    system: 'metric',
-  },
-  'lb/ft': {
-    kind: 'mass per length',
-    factor: pound / (12 * inch * 1e-3),
-    system: 'us',
-  },
-  'kg/m3': {
-    kind: 'density',
-    factor: 1,
-    system: 'metric',
-    shown: 'kg/m³',
-  },
-  'g/cm3': {
-    kind: 'density',
-    factor: 1000,
-    system: 'metric',
-    shown: 'g/cm³',
-  },
-  'lb/in3': {
-    kind: 'density',
-    factor: pound / (inch * 1e-3) ** 3,
-    system: 'us',
-    shown: 'lb/in³',
-  },
-  s: { kind: 'time', factor: 1 },
-  min: { kind: 'time', factor: 60 },
-  h: { kind: 'time', factor: 3600 },
-  'mm/min': {
-    kind: 'speed',
-    factor: 1,
-    system: 'metric',
-  },
-  'mm/s': {
-    kind: 'speed',
-    factor: 60,
-    system: 'metric',
-  },
-  'm/min': {
-    kind: 'speed',
-    factor: 1000,
-    system: 'metric',
-  },
-  'in/min': {
-    kind: 'speed',
-    factor: inch,
-    system: 'us',
-  },
-  'ft/min': {
-    kind: 'speed',
-    factor: 12 * inch,
-    system: 'us',
-  },
-  'm3/min': {
-    kind: 'air flow',
-    factor: 1,
-    system: 'metric',
-    shown: 'm³/min',
-  },
-  'ft3/min': {
-    kind: 'air flow',
-    factor: (12 * inch * 1e-3) ** 3,
-    system: 'us',
-    shown: 'ft³/min',
-  },
-  V: { kind: 'voltage', factor: 1 },
-  'V/mm': {
-    kind: 'voltage per length',
-    factor: 1,
-  },
-  'V/A': {
-    kind: 'resistance',
-    factor: 1,
-  },
-  A: { kind: 'current', factor: 1 },
-  W: { kind: 'power', factor: 1 },
-  kW: { kind: 'power', factor: 1000 },
-  'J/in': {
-    kind: 'energy per length',
-    factor: 1 / (1000 * inch),
-    system: 'us',
-  },
-  'kJ/in': {
-    kind: 'energy per length',
-    factor: 1 / inch,
-    system: 'us',
-  },
-  'J/mm': {
-    kind: 'energy per length',
-    factor: 0.001,
-    system: 'metric',
-  },
-  'kJ/mm': {
-    kind: 'energy per length',
-    factor: 1,
-    system: 'metric',
-  },
-  'kJ/mm3': {
-    kind: 'energy per volume',
-    factor: 1,
-    shown: 'kJ/mm³',
-  },
-  degC: {
-    kind: 'temperature',
-    factor: 1,
-    system: 'metric',
-    shown: '°C',
-  },
-  degF: {
-    kind: 'temperature',
-    factor: 5 / 9,
-    offset: -160 / 9,
-    system: 'us',
-    shown: '°F',
-  },
+  mm: measure('length', 1, 'metric'),
+  m: measure('length', 1000, 'metric'),
+  in: measure('length', inch, 'us'),
+  ft: measure('length', 12 * inch, 'us'),
+  mm2: measure('area', 1, 'metric', 'mm²'),
+  in2: measure('area', inch ** 2, 'us', 'in²'),
+  mm3: measure('volume', 1, 'metric', 'mm³'),
+  cm3: measure('volume', 1e3, 'metric', 'cm³'),
+  m3: measure('volume', 1e9, 'metric', 'm³'),
+  in3: measure('volume', inch ** 3, 'us', 'in³'),
+  ft3: measure('volume', (12 * inch) ** 3, 'us', 'ft³'),
+  kg: measure('mass', 1, 'metric'),
+  g: measure('mass', 0.001, 'metric'),
+  lb: measure('mass', pound, 'us'),
+  'kg/m': measure('mass per length', 1, 'metric'),
+  'lb/ft': measure('mass per length', pound / (12 * inch * 1e-3), 'us'),
+  'kg/m3': measure('density', 1, 'metric', 'kg/m³'),
+  'g/cm3': measure('density', 1000, 'metric', 'g/cm³'),
+  'lb/in3': measure('density', pound / (inch * 1e-3) ** 3, 'us', 'lb/in³'),
+  s: measure('time', 1),
+  min: measure('time', 60),
+  h: measure('time', 3600),
+  'mm/min': measure('speed', 1, 'metric'),
+  'mm/s': measure('speed', 60, 'metric'),
+  'm/min': measure('speed', 1000, 'metric'),
+  'in/min': measure('speed', inch, 'us'),
+  'ft/min': measure('speed', 12 * inch, 'us'),
+  'm3/min': measure('air flow', 1, 'metric', 'm³/min'),
+  'ft3/min': measure('air flow', (12 * inch * 1e-3) ** 3, 'us', 'ft³/min'),
+  V: measure('voltage', 1),
+  'V/mm': measure('voltage per length', 1),
+  'V/A': measure('resistance', 1),
+  A: measure('current', 1),
+  W: measure('power', 1),
+  kW: measure('power', 1000),
+  'J/in': measure('energy per length', 1 / (1000 * inch), 'us'),
+  'kJ/in': measure('energy per length', 1 / inch, 'us'),
+  'J/mm': measure('energy per length', 0.001, 'metric'),
+  'kJ/mm': measure('energy per length', 1, 'metric'),
+  'kJ/mm3': measure('energy per volume', 1, undefined, 'kJ/mm³'),
+  degC: measure('temperature', 1, 'metric', '°C'),
+  degF: measure('temperature', 5 / 9, 'us', '°F'),
   /** A difference of temperatures, which has no zero of a scale in it; shown alike to everybody. */
-  Cdeg: { kind: 'temperature difference', factor: 1, shown: '°C' },
-  deg: { kind: 'angle', factor: 1, shown: '°' },
-  percent: { kind: 'share', factor: 1, shown: '%' },
-  'ml/100g': {
-    kind: 'diffusible hydrogen',
-    factor: 1,
-    shown: 'ml/100 g',
-  },
-  MPa: {
-    kind: 'stress',
-    factor: 1,
-    system: 'metric',
-  },
-  ksi: {
-    kind: 'stress',
-    factor: (1000 * poundForce) / inch ** 2,
-    system: 'us',
-  },
-  kN: {
-    kind: 'force',
-    factor: 1,
-    system: 'metric',
-  },
-  kip: {
-    kind: 'force',
-    factor: poundForce,
-    system: 'us',
-  },
-  'kN/mm': {
-    kind: 'force per length',
-    factor: 1,
-    system: 'metric',
-  },
-  'kip/in': {
-    kind: 'force per length',
-    factor: poundForce / inch,
-    system: 'us',
-  },
-  'kg/h': {
-    kind: 'deposition rate',
-    factor: 1,
-    system: 'metric',
-  },
-  'lb/h': {
-    kind: 'deposition rate',
-    factor: pound,
-    system: 'us',
-  },
-  '1/kg': {
-    kind: 'count per mass',
-    factor: 1,
-    system: 'metric',
-    shown: '/kg',
-  },
-  '1/lb': {
-    kind: 'count per mass',
-    factor: 1 / pound,
-    system: 'us',
-    shown: '/lb',
-  },
+  Cdeg: measure('temperature difference', 1, undefined, '°C'),
+  deg: measure('angle', 1, undefined, '°'),
+  percent: measure('share', 1, undefined, '%'),
+  'ml/100g': measure('diffusible hydrogen', 1, undefined, 'ml/100 g'),
+  MPa: measure('stress', 1, 'metric'),
+  ksi: measure('stress', (1000 * poundForce) / inch ** 2, 'us'),
+  kN: measure('force', 1, 'metric'),
+  kip: measure('force', poundForce, 'us'),
+  'kN/mm': measure('force per length', 1, 'metric'),
+  'kip/in': measure('force per length', poundForce / inch, 'us'),
+  'kg/h': measure('deposition rate', 1, 'metric'),
+  'lb/h': measure('deposition rate', pound, 'us'),
+  '1/kg': measure('count per mass', 1, 'metric', '/kg'),
+  '1/lb': measure('count per mass', 1 / pound, 'us', '/lb'),
   /** A plain number: a ratio, a fraction, a count. */
-  '1': { kind: 'number', factor: 1, shown: '' },
-} as const satisfies Record<string, UnitOfMeasure>;
+  '1': measure('number', 1, undefined, ''),
+} satisfies Record<string, UnitOfMeasure>;
 
 export type Unit = keyof typeof units;
 

@@ -2,16 +2,15 @@ import { Component, type ComponentType, createRef } from 'preact';
 import { type Answered, answer, type Typed } from '../../lib/answer.ts';
 import type { Calculation, Input } from '../../lib/calculation.ts';
 import type { System } from '../../lib/units.ts';
-import DrawnBoth, { type DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import { scrollingBox } from '../Page/scrolling-box.ts';
 import type { KeptTexts } from '../QuantityField/Kept.tsx';
 import Reasons from '../Reasons/Reasons.tsx';
 import AddressNote from './AddressNote.tsx';
-import { addressOf, readAddress, writeAddress } from './address.ts';
-import { currentSystem, fillLines, takeOverTyped } from './already-there.ts';
+import { currentSystem, takeOverTyped } from './already-there.ts';
 import CopyLink from './CopyLink.tsx';
 import { type Entries, type Entry, typedFor } from './entries.ts';
 import Field from './Field.tsx';
+import type { FillLines } from './formula-lines.ts';
 import type { ListParts } from './list-parts.ts';
 import Results from './Results.tsx';
 
@@ -24,7 +23,10 @@ export interface Props {
   /** MathML by output and the fields' labels and help, made at build; hydration keeps them. */
   lines?: Record<string, string>;
   texts?: KeptTexts;
-  Drawing?: ComponentType<DrawingProps> | undefined;
+  /** The drawing of both answers, where there is one. */
+  Drawing?: ComponentType<{ by: Record<System, Answered> }> | undefined;
+  /** Present where the calculation is a formula. */
+  fill?: FillLines | undefined;
   /** Present where the calculation has lists. */
   lists?: ListParts | undefined;
 }
@@ -56,10 +58,17 @@ export default class CalculatorForm extends Component<Props, State> {
     const { name, calculation } = this.props;
     const system = currentSystem();
     const typed = takeOverTyped(this.form.current, name, calculation.inputs, system);
-    const { entries, strays } = readAddress(name, calculation.inputs);
-    this.take({ ...entries, ...typed }, strays);
+    this.take(typed);
     this.follow();
     addEventListener('units', this.follow);
+    if (location.search.includes(`${name}.`)) this.readAddress(typed);
+  }
+
+  async readAddress(typed: Entries) {
+    const { name, calculation } = this.props;
+    const { readAddress } = await import('./address.ts');
+    const { entries, strays } = readAddress(name, calculation.inputs);
+    this.take({ ...entries, ...typed, ...this.state.entries }, strays);
   }
 
   override componentWillUnmount() {
@@ -67,7 +76,8 @@ export default class CalculatorForm extends Component<Props, State> {
   }
 
   override componentDidUpdate() {
-    fillLines(this.form.current, this.props.calculation, this.by);
+    const { calculation, fill } = this.props;
+    if (calculation.kind === 'formula') fill?.(this.form.current, calculation, this.by);
   }
 
   follow = () => this.setState({ system: currentSystem() });
@@ -79,8 +89,17 @@ export default class CalculatorForm extends Component<Props, State> {
 
   keep(entries: Entries, strays?: readonly string[]) {
     this.take(entries, strays);
-    writeAddress(this.props.name, this.props.calculation.inputs, entries);
+    const { name, calculation } = this.props;
+    import('./address.ts').then(({ writeAddress }) =>
+      writeAddress(name, calculation.inputs, entries),
+    );
   }
+
+  address = async () => {
+    const { name, calculation } = this.props;
+    const { addressOf } = await import('./address.ts');
+    return addressOf(name, calculation.inputs, this.state.entries);
+  };
 
   change(field: string, entry: Entry) {
     this.keep({ ...this.state.entries, [field]: entry });
@@ -134,10 +153,10 @@ export default class CalculatorForm extends Component<Props, State> {
             ))}
           </div>
         )}
-        {Drawing && <DrawnBoth Drawing={Drawing} by={by} />}
+        {Drawing && <Drawing by={by} />}
         <Reasons by={by} />
         <p class="calculator-actions">
-          <CopyLink address={() => addressOf(name, calculation.inputs, entries)} />
+          <CopyLink address={this.address} />
           <button type="button" onClick={() => this.keep({}, [])}>
             Back to the example
           </button>

@@ -1,12 +1,15 @@
 import { Component } from 'preact';
 
 /** Copies an address; where the browser refuses, the address bar already holds it. */
-export default class CopyLink extends Component<{ address: () => string }, { said: string }> {
+export default class CopyLink extends Component<
+  { address: () => Promise<string> },
+  { said: string }
+> {
   override state = { said: '' };
 
   copy = async () => {
     try {
-      await navigator.clipboard.writeText(this.props.address());
+      await navigator.clipboard.writeText(await this.props.address());
       this.setState({ said: 'Copied.' });
     } catch {
       this.setState({ said: 'Copy it from the address bar: it holds these numbers.' });

@@ -1,7 +1,5 @@
-/** What stands in the page before the form comes to life, and what it fills from outside. */
-import type { Answered } from '../../lib/answer.ts';
-import type { Calculation, Inputs } from '../../lib/calculation.ts';
-import { slotTexts } from '../../lib/slot-texts.ts';
+/** What stands in the page before the form comes to life. */
+import type { Inputs } from '../../lib/calculation.ts';
 import type { System } from '../../lib/units.ts';
 import type { Entries } from './entries.ts';
 
@@ -26,21 +24,4 @@ export function takeOverTyped(
       found[field] = { text: box.value, system };
   }
   return found;
-}
-
-/** Puts the values into the slots of the lines that were typeset at build. */
-export function fillLines(
-  form: HTMLFormElement | null,
-  calculation: Calculation,
-  by: Record<System, Answered>,
-): void {
-  if (!form || calculation.kind !== 'formula') return;
-  for (const system of ['us', 'metric'] as const) {
-    const answered = by[system];
-    if (!answered.ok) continue;
-    const texts = slotTexts(calculation, answered, system);
-    for (const line of form.querySelectorAll<HTMLElement>('[data-line]'))
-      for (const slot of line.querySelectorAll<HTMLElement>(`mtext.${system}[data-in]`))
-        slot.textContent = texts[line.dataset.line ?? '']?.[slot.dataset.in ?? ''] ?? '';
-  }
 }

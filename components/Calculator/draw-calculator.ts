@@ -3,7 +3,7 @@ import { type ComponentType, h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import type { Typed } from '../../lib/answer.ts';
 import type { Calculation, Input } from '../../lib/calculation.ts';
-import type { DrawingProps } from '../Drawing/DrawnBoth.tsx';
+import { type DrawingProps, ofBoth } from '../Drawing/DrawnBoth.tsx';
 import { filledLines } from '../Formula/filled-lines.ts';
 import FieldHelp from '../QuantityField/FieldHelp.tsx';
 import FieldLabel from '../QuantityField/FieldLabel.tsx';
@@ -29,7 +29,8 @@ export async function drawCalculator(it: {
   const { id, name, calculation, given, page } = it;
   const by = answerKnown(id, calculation, given, page);
   const lines = calculation.kind === 'formula' ? filledLines(calculation, by) : {};
-  const Drawing = await loadDrawing(id);
+  const drawing = await loadDrawing(id);
+  const Drawing = drawing && ofBoth(drawing);
   const texts = keptTexts(name, calculation);
   const html = renderToString(
     h(CalculatorForm, { name, calculation, given, lines, texts, Drawing, lists: listParts }),

@@ -3,15 +3,33 @@ import { loadCalculation } from '../../lib/calculations.ts';
 import CalculatorForm from './CalculatorForm.tsx';
 import { hasLists } from './has-lists.ts';
 
-/** Hydrates one calculator with its calculation and its drawing, each from a file of its own. */
+const loadDrawing = async (name: string) => {
+  const [{ ofBoth }, { default: Drawing }] = await Promise.all([
+    import('../Drawing/DrawnBoth.tsx'),
+    import(`../drawings/${name}.tsx`),
+  ]);
+  return ofBoth(Drawing);
+};
+
+/**
+ * Hydrates one calculator with its calculation, its drawing and what its kind needs, each from a
+ * file of its own, so that a page pays for nothing that it does not show.
+ */
 export async function live(box: HTMLElement): Promise<void> {
   const { calculator = '', name = '', given = '{}', drawing } = box.dataset;
   const [calculation, Drawing] = await Promise.all([
     loadCalculation(calculator),
-    drawing ? import(`../drawings/${drawing}.tsx`).then((module) => module.default) : undefined,
+    drawing ? loadDrawing(drawing) : undefined,
   ]);
-  const lists = hasLists(calculation) ? (await import('./list-parts.ts')).listParts : undefined;
-  const props = { name, calculation, given: JSON.parse(given), Drawing, lists };
+  const [fill, lists] = await Promise.all([
+    calculation.kind === 'formula'
+      ? import('./formula-lines.ts').then(({ fillLines }) => fillLines)
+      : undefined,
+    hasLists(calculation)
+      ? import('./list-parts.ts').then(({ listParts }) => listParts)
+      : undefined,
+  ]);
+  const props = { name, calculation, given: JSON.parse(given), Drawing, fill, lists };
   hydrate(h(CalculatorForm, props), box);
   box.dataset.alive = '';
 }

@@ -31,3 +31,8 @@ function alike(a: unknown, b: unknown): boolean {
   const names = new Set([...Object.keys(a), ...Object.keys(b)]);
   return [...names].every((name) => alike((a as never)[name], (b as never)[name]));
 }
+
+/** A drawing as the form takes it: of both answers. */
+export const ofBoth =
+  (Drawing: ComponentType<DrawingProps>): ComponentType<Pick<Props, 'by'>> =>
+  ({ by }) => <DrawnBoth Drawing={Drawing} by={by} />;

@@ -24,7 +24,7 @@ export default function RowsField({
   const set = (at: number, column: string, text: string) =>
     put(rows.map((row, index) => (index === at ? { ...row, [column]: text } : row)));
   return (
-    <fieldset class="field rows">
+    <fieldset class="field rows" id={id}>
       <Kept as="legend" html={texts?.label} />
       {rows.map((row, index) => (
         <div class="row" key={index}>
@@ -32,7 +32,7 @@ export default function RowsField({
             const box = `${id}-${index + 1}-${column}`;
             const invalid = problems.some(({ field }) => field.endsWith(`.${index + 1}.${column}`));
             return (
-              <label key={column} for={box}>
+              <label key={column}>
                 <small>{cell.label}</small>
                 {'choices' in cell ? (
                   <select

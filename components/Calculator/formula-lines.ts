@@ -1,0 +1,23 @@
+/** Puts values into the slots of the lines that were typeset at build. Loaded for formulas only. */
+import type { Answered } from '../../lib/answer.ts';
+import type { Formula } from '../../lib/calculation.ts';
+import { slotTexts } from '../../lib/slot-texts.ts';
+import type { System } from '../../lib/units.ts';
+
+export function fillLines(
+  form: HTMLFormElement | null,
+  formula: Formula,
+  by: Record<System, Answered>,
+): void {
+  if (!form) return;
+  for (const system of ['us', 'metric'] as const) {
+    const answered = by[system];
+    if (!answered.ok) continue;
+    const texts = slotTexts(formula, answered, system);
+    for (const line of form.querySelectorAll<HTMLElement>('[data-line]'))
+      for (const slot of line.querySelectorAll<HTMLElement>(`mtext.${system}[data-in]`))
+        slot.textContent = texts[line.dataset.line ?? '']?.[slot.dataset.in ?? ''] ?? '';
+  }
+}
+
+export type FillLines = typeof fillLines;
