@@ -1,5 +1,5 @@
 import { h, hydrate } from 'preact';
-import { loadCalculation } from '../../lib/calculations.ts';
+import type { Calculation } from '../../lib/calculation.ts';
 import CalculatorForm from './CalculatorForm.tsx';
 import { hasLists } from './has-lists.ts';
 
@@ -12,16 +12,13 @@ const loadDrawing = async (name: string) => {
 };
 
 /**
- * Hydrates one calculator with its calculation, its drawing and what its kind needs, each from a
- * file of its own, so that a page pays for nothing that it does not show.
+ * Hydrates one calculator with its drawing and what its kind needs, each from a file of its own, so
+ * that a page pays for nothing that it does not show.
  */
-export async function live(box: HTMLElement): Promise<void> {
-  const { calculator = '', name = '', given = '{}', drawing } = box.dataset;
-  const [calculation, Drawing] = await Promise.all([
-    loadCalculation(calculator),
+export async function live(box: HTMLElement, calculation: Calculation): Promise<void> {
+  const { name = '', given = '{}', drawing } = box.dataset;
+  const [Drawing, fill, lists] = await Promise.all([
     drawing ? loadDrawing(drawing) : undefined,
-  ]);
-  const [fill, lists] = await Promise.all([
     calculation.kind === 'formula'
       ? import('./formula-lines.ts').then(({ fillLines }) => fillLines)
       : undefined,

@@ -1,12 +1,26 @@
-/** Brings each calculator to life a little before it comes into view. */
+/**
+ * Brings each calculator to life a little before it comes into view. The form's code and the
+ * calculation come side by side; the list of all calculations stays out of the form's file.
+ */
 const seen = new IntersectionObserver(
   (entries) => {
     for (const { isIntersecting, target } of entries) {
       if (!isIntersecting) continue;
       seen.unobserve(target);
-      import('./live.ts').then(({ live }) => live(target as HTMLElement));
+      start(target as HTMLElement);
     }
   },
   { rootMargin: '400px' },
 );
-for (const box of document.querySelectorAll('[data-calculator]')) seen.observe(box);
+
+async function start(box: HTMLElement): Promise<void> {
+  const [{ live }, calculation] = await Promise.all([
+    import('./live.ts'),
+    import('../../lib/calculations.ts').then(({ loadCalculation }) =>
+      loadCalculation(box.dataset.calculator ?? ''),
+    ),
+  ]);
+  live(box, calculation);
+}
+
+for (const box of document.querySelectorAll<HTMLElement>('[data-calculator]')) seen.observe(box);

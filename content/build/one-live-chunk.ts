@@ -34,8 +34,8 @@ export function oneLiveChunk(): Plugin {
               output: {
                 advancedChunks: {
                   groups: [
-                    // The loader shares this one line, and must not fetch a form to get it.
-                    { name: 'import', test: /preload-helper/, priority: 2 },
+                    // The loader shares these few lines, and must not fetch a form to get them.
+                    { name: 'import', test: /preload-helper|dynamic-import-helper/, priority: 2 },
                     { name: 'live', test: (id: string) => needed().has(id), priority: 1 },
                   ],
                 },
