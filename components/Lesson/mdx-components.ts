@@ -10,9 +10,9 @@ import Faults from '../Faults/Faults.astro';
 import Link from '../Page/Link.astro';
 import Picture from '../Page/Picture.astro';
 import Table from '../Page/Table.astro';
+import Practice from '../Practice/Practice.astro';
 import Term from '../Term/Term.astro';
 import WorkedExample from '../WorkedExample/WorkedExample.astro';
-import TemporaryBlock from './TemporaryBlock.astro';
 
 /** Everything a lesson may use without importing it. */
 export const mdxComponents = {
@@ -29,6 +29,6 @@ export const mdxComponents = {
   Answer,
   Calculator,
   Cite,
-  Practice: TemporaryBlock,
+  Practice,
   WorkedExample,
 };

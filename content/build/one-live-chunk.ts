@@ -35,7 +35,7 @@ export function oneLiveChunk(): Plugin {
                 advancedChunks: {
                   groups: [
                     // The loader shares these few lines, and must not fetch a form to get them.
-                    { name: 'import', test: /preload-helper|dynamic-import-helper/, priority: 2 },
+                    { name: 'import', test: /preload-helper|dynamic-import/, priority: 2 },
                     { name: 'live', test: (id: string) => needed().has(id), priority: 1 },
                   ],
                 },

@@ -1,0 +1,15 @@
+import { h, render } from 'preact';
+import { loadCalculation } from '../../lib/calculations.ts';
+import PracticeRound from './PracticeRound.tsx';
+
+/** Puts a round of problems in the place of the printed ones. */
+export async function practice(box: HTMLElement): Promise<void> {
+  const ids = (box.dataset.practice ?? '').split(' ');
+  const calculations = await Promise.all(
+    ids.map(async (id) => ({ id, calculation: await loadCalculation(id) })),
+  );
+  const set = 1 + Math.floor(Math.random() * 9999);
+  box.replaceChildren();
+  render(h(PracticeRound, { calculations, set }), box);
+  box.querySelector<HTMLElement>('input, select')?.focus();
+}
