@@ -2,6 +2,7 @@ import type { Answered } from '../../lib/answer.ts';
 import type { ListOutput } from '../../lib/calculation.ts';
 import { nothing, shownCell } from '../../lib/shown.ts';
 import type { System } from '../../lib/units.ts';
+import { scrollingBox } from '../Page/scrolling-box.ts';
 import Both from '../Units/Both.tsx';
 
 /** A result that is a list: one row each. */
@@ -24,7 +25,7 @@ export default function ResultTable({
   const rows = { us: rowsOf('us'), metric: rowsOf('metric') };
   if (rows.us.length + rows.metric.length === 0) return <>{nothing}</>;
   return (
-    <div class="table-box">
+    <div class="scroll" {...scrollingBox('Table')}>
       <table>
         <thead>
           <tr>
