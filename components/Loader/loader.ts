@@ -1,0 +1,37 @@
+/**
+ * Brings each calculator to life a little before it comes into view, and a round of practice when
+ * it is asked for. The form's code and the calculation come side by side; the list of all
+ * calculations stays out of the form's file.
+ */
+const boxes = (name: string) => document.querySelectorAll<HTMLElement>(`[data-${name}]`);
+
+const seen = new IntersectionObserver(
+  (entries) => {
+    for (const { isIntersecting, target } of entries) {
+      if (!isIntersecting) continue;
+      seen.unobserve(target);
+      start(target as HTMLElement);
+    }
+  },
+  { rootMargin: '400px' },
+);
+
+async function start(box: HTMLElement): Promise<void> {
+  const [{ live }, calculation] = await Promise.all([
+    import('../Calculator/live.ts'),
+    import('../../lib/calculations.ts').then(({ loadCalculation }) =>
+      loadCalculation(box.dataset.calculator ?? ''),
+    ),
+  ]);
+  live(box, calculation);
+}
+
+for (const box of boxes('calculator')) seen.observe(box);
+for (const box of boxes('practice')) {
+  const button = box.querySelector('button');
+  if (!button) continue;
+  button.hidden = false;
+  button.onclick = async () => (await import('../Practice/practice-live.ts')).practice(box);
+}
+
+export {};
