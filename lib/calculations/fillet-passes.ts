@@ -1,16 +1,18 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
-import { depositedVolume } from '../electrode-deposit.ts';
 import { filletLayers } from '../geometry/fillet-layers.ts';
 import { filletPasses } from '../geometry/fillet-passes.ts';
-import { printFraction } from '../inches.ts';
-import { electrode } from '../inputs/electrode.ts';
+import { onePass } from '../inputs/one-pass.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { citePassLimits, passLimits, positions } from '../tables/prequalified-limits-d1.1.ts';
+import { passAreaOf, passesFor, saidArea } from '../pass-area.ts';
+import {
+  citePassLimits,
+  passLimits,
+  positions,
+  saidLimit,
+} from '../tables/prequalified-limits-d1.1.ts';
 
 const inch = 25.4;
 const mostPasses = 300;
-/** A hand keeps the area of a pass no closer than this, so it calls for no pass more. */
-const slack = 1.01;
 
 export default defineProcedure({
   title: 'Passes of a fillet',
@@ -24,32 +26,8 @@ export default defineProcedure({
       example: { us: '5/16', metric: '8' },
       obtain: 'On the drawing, to the left of the fillet symbol.',
     },
-    passArea: {
-      label: 'Section area of one pass',
-      symbol: 'a',
-      unit: 'in2',
-      limits: { min: 0.001, max: 0.5, why: 'no hand lays a smaller or larger pass' },
-      usual: {
-        min: 0.01,
-        max: 0.06,
-        why: 'covered electrodes lay {0.01 in2} to {0.06 in2} a pass',
-      },
-      example: '',
-      optional: true,
-      obtain:
-        'Leave it out, and it follows from the electrode and its run-out. Given, it rules over them.',
-    },
-    ...electrode,
-    runOut: {
-      label: 'Run-out: weld made by one electrode',
-      symbol: 'l',
-      unit: 'in',
-      limits: { min: 1, max: 40, why: 'one electrode makes neither a spot nor a yard' },
-      usual: { min: 3, max: 14, why: 'a 14 in electrode makes {3 in} to {14 in} of weld' },
-      example: { us: '7', metric: '180' },
-      default: '7 in',
-      obtain: 'Burn one whole electrode at the speed you mean to keep, and measure the bead.',
-    },
+    ...onePass,
+    runOut: { ...onePass.runOut, example: { us: '7', metric: '180' }, default: '7 in' },
     convexity: {
       label: 'Convexity of the finished face',
       symbol: 'C',
@@ -110,7 +88,7 @@ export default defineProcedure({
       known: 'practice',
     },
   ],
-  compute({ leg: typedLeg, passArea, runOut, convexity, position, ...rod }) {
+  compute({ leg: typedLeg, convexity, position, ...pass }) {
     const inInches = (size: number) => (typedLeg.system === 'us' ? size : size / inch);
     const leg = inInches(typedLeg.value);
     if (convexity > leg / 4)
@@ -118,15 +96,13 @@ export default defineProcedure({
         'must be at most a quarter of the leg: beyond it the bead rolls over',
         'convexity',
       );
-    if (rod.stub >= rod.electrodeLength)
-      throw new NoAnswer('must be shorter than the electrode', 'stub');
-    const volume = depositedVolume(rod);
-    const wanted = passArea ?? volume / runOut;
+    const passArea = passAreaOf(pass);
+    const areaGiven = pass.passArea !== undefined;
     const jointArea = leg ** 2 / 2 + (2 / 3) * Math.SQRT2 * leg * convexity;
     const { singlePassFillet, fillPassThickness } = passLimits[position];
     const largestRoot = inInches(singlePassFillet[typedLeg.system]);
     const thickestFill = inInches(fillPassThickness[typedLeg.system]);
-    const byArea = Math.max(1, Math.ceil(jointArea / (wanted * slack)));
+    const byArea = passesFor(jointArea, passArea);
     const byRoot = Math.ceil((leg / largestRoot) ** 2 - 1e-9);
     /** From root to face for a leg of 1; layers are slices of it. */
     const depth = Math.SQRT1_2 + convexity / leg;
@@ -143,7 +119,7 @@ export default defineProcedure({
     if (!beads)
       throw new NoAnswer(
         `This takes more than ${mostPasses} passes; look at the leg and at the area of a pass again`,
-        passArea === undefined ? 'leg' : 'passArea',
+        areaGiven ? 'passArea' : 'leg',
       );
     const built = filletPasses(leg * inch, convexity * inch, beads, position);
     const areaEach = jointArea / passes;
@@ -153,15 +129,15 @@ export default defineProcedure({
       singlePassLimit: singlePassFillet,
       jointArea,
       areaEach,
-      runOutEach: passArea === undefined ? volume / areaEach : undefined,
-      plan: built.passes.map((pass) => ({
-        pass: pass.number,
-        layer: pass.layer,
-        area: pass.area / inch ** 2,
-        over: pass.over && `pass ${pass.over.number}`,
-        covers: pass.over && 100 * pass.over.share,
-        lowerLeg: pass.lowerLeg / inch,
-        upperLeg: pass.upperLeg / inch,
+      runOutEach: areaGiven ? undefined : (pass.runOut * passArea) / areaEach,
+      plan: built.passes.map(({ number, layer, bead, over, lowerLeg, upperLeg }) => ({
+        pass: number,
+        layer,
+        area: bead.area / inch ** 2,
+        over: over && `pass ${over.number}`,
+        covers: over && 100 * over.share,
+        lowerLeg: lowerLeg / inch,
+        upperLeg: upperLeg / inch,
       })),
       map: built.map,
       because: reasons(),
@@ -171,7 +147,7 @@ export default defineProcedure({
       const because: Reason[] = [
         {
           kind: 'rule',
-          text: `The weld has {${round(jointArea)} in2}, a pass {${round(wanted)} in2}${passArea === undefined ? ' from one electrode over its run-out' : ', as given'}: ${count(byArea, 'pass', 'passes')}.`,
+          text: `The weld has ${saidArea(jointArea)}, a pass ${saidArea(passArea)}${areaGiven ? ', as given' : ' from one electrode over its run-out'}: ${count(byArea, 'pass', 'passes')}.`,
         },
       ];
       if (passes > byArea)
@@ -182,7 +158,7 @@ export default defineProcedure({
         });
       because.push({
         kind: 'row',
-        text: `Without a procedure test, one pass may make up to ${printed(singlePassFillet)} of leg in this position, and a layer over it may be up to ${printed(fillPassThickness)} thick.`,
+        text: `Without a procedure test, one pass may make up to ${saidLimit(singlePassFillet)} of leg in this position, and a layer over it may be up to ${saidLimit(fillPassThickness)} thick.`,
         cite: citePassLimits,
       });
       if (passes > 1)
@@ -202,7 +178,4 @@ export default defineProcedure({
   },
 });
 
-const printed = ({ us, metric }: { us: number; metric: number }): string =>
-  `{${printFraction(us, 16)} in|${metric} mm}`;
-const round = (value: number): string => String(Number(value.toPrecision(3)));
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;

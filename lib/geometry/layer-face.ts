@@ -18,8 +18,8 @@ export const faceHeight = ({ halfWidth, height, crown }: LayerFace, x: number): 
 /** Area between the face and y = 0, from the first toe to x. */
 export function areaUnder({ halfWidth, height, crown }: LayerFace, x: number): number {
   if (halfWidth === 0) return 0;
-  const run = x + halfWidth;
-  return height * run + crown * (run - (x ** 3 + halfWidth ** 3) / (3 * halfWidth ** 2));
+  const along = x / halfWidth;
+  return halfWidth * ((height + crown) * (along + 1) - (crown * (along ** 3 + 1)) / 3);
 }
 
 /** Chords across a whole face: the drawn area stays within a thousandth of the crown's. */

@@ -19,7 +19,7 @@ export interface PlacedPass {
 }
 
 export interface BasePart {
-  name: 'lower plate' | 'upper plate' | 'backing strip';
+  part: 'plate' | 'backing strip';
   /** Plates are cut off where the drawing may end. */
   outline: Outline;
 }

@@ -4,12 +4,13 @@
  * a 1/2 in single pass uphill is allowed, and no beginner makes one with a 1/8 in electrode.
  */
 import type { Citation } from '../calculation.ts';
+import { printFraction } from '../inches.ts';
 
 export const positions = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
 export type Position = (typeof positions)[number];
 
 /** In inches and in millimeters, as printed; neither is converted from the other. */
-interface PrintedSize {
+export interface PrintedSize {
   us: number;
   metric: number;
 }
@@ -76,3 +77,6 @@ export const citeSmallerOutOfPosition: Citation = {
   at: '2020 Table 5.1, note e',
   known: 'memory',
 };
+/** A limit in a sentence. */
+export const saidLimit = ({ us, metric }: PrintedSize): string =>
+  `{${printFraction(us, 16)} in|${metric} mm}`;

@@ -24,8 +24,8 @@ export function expectToFill(map: PassMap, joint: Outline): void {
         areaShared(pass.outline, other.outline),
         `passes ${pass.number} and ${other.number}`,
       ).toBeLessThan(little);
-    for (const { name, outline } of map.base)
-      expect(areaShared(pass.outline, outline), `pass ${pass.number} in ${name}`).toBeLessThan(
+    for (const { part, outline } of map.base)
+      expect(areaShared(pass.outline, outline), `pass ${pass.number} in ${part}`).toBeLessThan(
         little,
       );
     sum += drawn;
