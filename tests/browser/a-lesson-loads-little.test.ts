@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { site } from '../site/built-site.ts';
 import { KB, weightOfFile } from '../site/weight.ts';
-import { allPages } from './page-paths.ts';
+import { sampledPages } from './page-paths.ts';
 import { visit } from './reader.ts';
 
 /** What the browser really fetches, where tests/site/pages-are-light reckons from the files. */
 describe('a lesson on a phone, opened and not touched, fetches at most 20 KB', () => {
-  it.each(allPages.filter((path) => /\/lessons\/./.test(path)))('%s', async (path) => {
+  it.each(sampledPages.filter((path) => /\/lessons\/./.test(path)))('%s', async (path) => {
     const phone = { width: 360, height: 640 };
     const fetched = await visit(path, phone, async ({ page, quiet }) => {
       await quiet();
