@@ -164,7 +164,7 @@ export default defineProcedure({
       if (passes > 1)
         because.push({
           kind: 'rule',
-          text: `The root pass goes first, into the corner. Then every layer from the lower plate up: ${(beads as number[]).join(' + ')} passes. The lower bead is the shelf for the next.`,
+          text: `The root pass goes first, into the corner. Then layer on layer: ${(beads as number[]).join(' + ')} passes. ${position === 'vertical' ? 'Each layer goes from one plate to the other, bead beside bead.' : 'Each layer goes from the lower plate up; the lower bead is the shelf for the next.'}`,
           cite: { source: 'common-practice', known: 'practice' },
         });
       if (passes === 2)
