@@ -12,6 +12,7 @@ export const calculatorGroups: readonly CalculatorGroup[] = [
     ids: [
       'travel-speed',
       'heat-input',
+      'travel-speed-limits',
       'voltage-estimate',
       'run-out-heat',
       'run-out-length',
@@ -25,6 +26,7 @@ export const calculatorGroups: readonly CalculatorGroup[] = [
       'cable-drop',
       'booth-calibration',
       'source-line',
+      'source-slope',
     ],
   },
   {
