@@ -228,6 +228,11 @@ describe('the order of passes (common practice, no source)', () => {
     expect(third?.covers).toBeLessThan(60);
   });
 
+  it('each layer starts over the first pass of the layer below, each next pass over the last', () => {
+    const over = plan({ leg: 0.5 }).plan.map((pass) => pass.over);
+    expect(over).toEqual([undefined, 'pass 1', 'pass 2', 'pass 2', 'pass 4', 'pass 5']);
+  });
+
   it('the lower leg is made first, the upper leg by the last pass of a layer', () => {
     const legs = plan({ leg: 0.5 }).plan.map(({ lowerLeg, upperLeg }) => [lowerLeg, upperLeg]);
     const reached = (count: number) => 0.5 * Math.sqrt(count / 6);

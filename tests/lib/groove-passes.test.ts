@@ -112,6 +112,28 @@ describe('a groove filled with passes', () => {
     );
   }, 60_000);
 
+  it('is filled where beads stand beside the top of a root face', () => {
+    for (const includedAngle of [60, 90, 120]) {
+      const asked = {
+        thickness: 0.75,
+        rootOpening: 0.5,
+        rootFace: 0.1,
+        includedAngle,
+        rootPassThickness: 0.3125,
+        passArea: 0.02,
+      };
+      expectToFill(mapOf(asked), joint(asked));
+    }
+  });
+
+  it('begins where closed root faces end', () => {
+    const asked = { thickness: 0.5, rootOpening: 0, rootFace: 0.25 };
+    const { layers, plan: passes } = plan(asked);
+    expect(layers).toBe(2);
+    for (const { area } of passes) expect(area).toBeGreaterThan(0);
+    expectToFill(mapOf(asked), joint(asked));
+  });
+
   it('adds up to the groove and its cap', () => {
     fc.assert(
       fc.property(anyGroove, (asked) => {
