@@ -99,3 +99,79 @@ it.each(
   expect(svg).toContain('°');
   expect(svg).not.toMatch(/NaN|undefined| style=/);
 });
+
+it('draws a groove whose metal has the computed area, cap and all', async () => {
+  const calculation = await loadCalculation('groove-area');
+  const { default: Drawing } = await import('../../components/drawings/groove-area.tsx');
+  for (const groove of ['V', 'single bevel'])
+    for (const rootFace of ['0 in', '1/8 in']) {
+      const answered = answer(calculation, {
+        groove,
+        thickness: '3/4 in',
+        rootOpening: '1/4 in',
+        includedAngle: 45,
+        rootFace,
+        capHeight: '1/8 in',
+      });
+      if (!answered.ok) expect.fail('no answer');
+      const { values, results } = answered;
+      const points = weldMetal(renderToString(h(Drawing, { given: values, results })));
+      // The root opening, 1/4 in, is the side from the second corner to the third.
+      const factor = distance(points, 1, 2) / 0.25;
+      const area = Math.abs(new Polygon(points).area()) / factor ** 2;
+      const whole = (results.area as number) + (results.capArea as number);
+      expect(Math.abs(area / whole - 1)).toBeLessThan(0.01);
+    }
+});
+
+it('draws the leg that has the throat: the triangle has the computed area', async () => {
+  const calculation = await loadCalculation('fillet-leg');
+  const { default: Drawing } = await import('../../components/drawings/fillet-leg.tsx');
+  for (const angle of [60, 90, 135]) {
+    const answered = answer(calculation, { throat: '0.3 in', angle });
+    if (!answered.ok) expect.fail('no answer');
+    const { values, results } = answered;
+    const points = weldMetal(renderToString(h(Drawing, { given: values, results })));
+    const factor = distance(points, 0, 1) / (results.leg as number);
+    const area = Math.abs(new Polygon(points).area()) / factor ** 2;
+    expect(Math.abs(area / (results.area as number) - 1)).toBeLessThan(0.01);
+  }
+});
+
+it('marks every change of electrode on the plate', async () => {
+  const calculation = await loadCalculation('padding-plan');
+  const { default: Drawing } = await import('../../components/drawings/padding-plan.tsx');
+  const typed = { width: '3/8 in', height: '3/32 in', overlap: 45, plateWidth: '4 in' };
+  const answered = answer(calculation, { ...typed, plateLength: '8 in', runOut: '7 in' });
+  if (!answered.ok) expect.fail('no answer');
+  const { values, results } = answered;
+  const svg = renderToString(h(Drawing, { given: values, results }));
+  const [, marks = ''] =
+    /<path d="([^"]+)" stroke="currentColor" stroke-width="2.6"/.exec(svg) ?? [];
+  expect(marks.split('M').length - 1).toBe((results.electrodes as number) - 1);
+});
+
+it('says of a level pipe what its clock shows, and of an upright one that it is horizontal', async () => {
+  const calculation = await loadCalculation('pipe-position');
+  const { default: Drawing } = await import('../../components/drawings/pipe-position.tsx');
+  const words = (pipeInclination: number) => {
+    const answered = answer(calculation, { pipeInclination, clockAngle: 0 });
+    if (!answered.ok) expect.fail('no answer');
+    return renderToString(h(Drawing, { given: answered.values, results: answered.results }));
+  };
+  // D1.1's flat reaches 15° from level: half past twelve. Overhead starts 10° below three o'clock.
+  expect(words(0)).toContain('flat (F) to 12:30');
+  expect(words(90)).toContain('horizontal (H) to 6:00');
+});
+
+type Corner = [number, number];
+
+function weldMetal(svg: string): Corner[] {
+  const [, path = ''] = /<path d="M([^"]+)Z" class="weld-metal"/.exec(svg) ?? [];
+  return path.split('L').map((pair) => pair.split(' ').map(Number) as Corner);
+}
+
+function distance(points: Corner[], from: number, to: number): number {
+  const [[ax, ay], [bx, by]] = [points[from] as Corner, points[to] as Corner];
+  return Math.hypot(ax - bx, ay - by);
+}
