@@ -13,13 +13,22 @@ interface Props {
   throat: number;
   /** Between the plates, in degrees. */
   angle: number;
+  /** Legs that were measured print as the rule shows them, to this fraction. */
+  fraction?: 32;
   caption: ComponentChildren;
 }
 
 const inch = 25.4;
 
 /** A fillet in section: two plates at their angle, both legs, and the throat from root to face. */
-export default function FilletSection({ legA, legB, throat, angle: degrees, caption }: Props) {
+export default function FilletSection({
+  legA,
+  legB,
+  throat,
+  angle: degrees,
+  fraction,
+  caption,
+}: Props) {
   const [a, b] = [legA * inch, legB * inch];
   const angle = (degrees * Math.PI) / 180;
   const along = (length: number, offset = 0): Point => [
@@ -78,10 +87,10 @@ export default function FilletSection({ legA, legB, throat, angle: degrees, capt
         <Size value={throat} unit="in" />
       </Label>
       <Dimension from={at(toeA)} to={at([0, 0])} off={scale.factor * plate + 14}>
-        <Size value={legA} unit="in" fraction={32} />
+        <Size value={legA} unit="in" {...(fraction && { fraction })} />
       </Dimension>
       <Dimension from={at([0, 0])} to={at(toeB)} off={scale.factor * plate + 12}>
-        <Size value={legB} unit="in" fraction={32} />
+        <Size value={legB} unit="in" {...(fraction && { fraction })} />
       </Dimension>
       <path d={scale.path(arc, false)} fill="none" stroke="currentColor" stroke-width="0.8" />
       <Label x={scale.x(arcLabel[0])} y={scale.y(arcLabel[1]) + 4} anchor="start">

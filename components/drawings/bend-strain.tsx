@@ -12,7 +12,7 @@ export default function BendSection({ given, results }: DrawingProps) {
   const thickness = (given.thickness as number) * inch;
   const radius = ((given.mandrelDiameter as number) * inch) / 2;
   const outer = radius + thickness;
-  const legs = 0.6 * outer;
+  const legs = 1.15 * radius;
   const scale = fitted(
     { left: -outer, right: outer, bottom: -outer, top: legs },
     { left: 30, right: 30, top: 42, bottom: 28 },

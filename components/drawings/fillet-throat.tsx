@@ -9,6 +9,7 @@ export default function FilletThroat({ given, results }: DrawingProps) {
   return (
     <FilletSection
       {...({ legA, legB, angle, throat } as Record<'legA' | 'legB' | 'angle' | 'throat', number>)}
+      fraction={32}
       caption={
         <>
           To scale. Legs <Size as="span" value={legA as number} unit="in" fraction={32} /> and{' '}

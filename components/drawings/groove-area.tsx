@@ -23,7 +23,7 @@ export default function GrooveSection({ given, results }: DrawingProps) {
   const ends = { left: leftTop - plate, right: rightTop + plate };
   const scale = fitted(
     { ...ends, bottom: 0, top: thickness + cap },
-    { left: 60, right: 12, top: 34, bottom: 34 },
+    { left: 76, right: 12, top: 34, bottom: 34 },
     200,
   );
   const at = (x: number, y: number) => [scale.x(x), scale.y(y)] as const;
@@ -55,9 +55,14 @@ export default function GrooveSection({ given, results }: DrawingProps) {
           opening <Size as="span" value={given.rootOpening as number} unit="in" />, groove angle{' '}
           <Size as="span" value={given.includedAngle as number} unit="deg" />: the face is{' '}
           <Size as="span" value={results.faceWidth as number} unit="in" /> wide and the section to
-          be filled <Size as="span" value={results.area as number} unit="in2" />, with{' '}
-          <Size as="span" value={results.capArea as number} unit="in2" digits={2} /> more in the
-          cap.
+          be filled <Size as="span" value={results.area as number} unit="in2" />
+          {cap > 0 && (
+            <>
+              , with <Size as="span" value={results.capArea as number} unit="in2" digits={2} /> more
+              in the cap
+            </>
+          )}
+          .
         </>
       }
     >

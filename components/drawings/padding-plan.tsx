@@ -68,8 +68,7 @@ export default function PaddingFromAbove({ given, results }: DrawingProps) {
       <path
         d={Array.from({ length: shown }, (_, bead) => scale.path(line(bead), false)).join('')}
         stroke="currentColor"
-        stroke-width="0.8"
-        stroke-dasharray="9 2 2 2"
+        stroke-width="0.6"
       />
       <path
         d={changes

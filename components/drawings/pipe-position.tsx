@@ -13,7 +13,7 @@ export default function PipeClock({ given, results }: DrawingProps) {
   const regions = positionRegions(given.pipeInclination as number);
   const clockAngle = given.clockAngle as number;
   const [tipX, tipY] = around(clockAngle, inner - 2);
-  const [dotX, dotY] = around(clockAngle, (inner + outer) / 2 + 24);
+  const [dotX, dotY] = around(clockAngle, outer + 14);
   return (
     <Sketch
       height={264}

@@ -66,9 +66,9 @@ export default function MachineAndArc({ given, results }: DrawingProps) {
       />
       <circle cx={x(current)} cy={y(voltage)} r="4.5" fill="currentColor" />
       <Label
-        x={x(current) + 8}
-        y={y(voltage) - 6}
-        anchor={current > short * 0.7 ? 'end' : 'start'}
+        x={Math.min(x(current) + 8, 276)}
+        y={y(voltage) - (current > short * 0.85 ? 24 : 6)}
+        anchor="start"
         bold
       >
         <Size value={voltage} unit="V" digits={2} />
