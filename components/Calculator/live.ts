@@ -3,14 +3,6 @@ import type { Calculation } from '../../lib/calculation.ts';
 import CalculatorForm from './CalculatorForm.tsx';
 import { hasLists } from './has-lists.ts';
 
-const loadDrawing = async (name: string) => {
-  const [{ ofBoth }, { default: Drawing }] = await Promise.all([
-    import('../Drawing/DrawnBoth.tsx'),
-    import(`../drawings/${name}.tsx`),
-  ]);
-  return ofBoth(Drawing);
-};
-
 /**
  * Hydrates one calculator with its drawing and what its kind needs, each from a file of its own, so
  * that a page pays for nothing that it does not show.
@@ -18,7 +10,9 @@ const loadDrawing = async (name: string) => {
 export async function live(box: HTMLElement, calculation: Calculation): Promise<void> {
   const { name = '', given = '{}', drawing } = box.dataset;
   const [Drawing, fill, lists] = await Promise.all([
-    drawing ? loadDrawing(drawing) : undefined,
+    drawing
+      ? import('../Drawing/live-drawing.ts').then(({ liveDrawing }) => liveDrawing(drawing))
+      : undefined,
     calculation.kind === 'formula'
       ? import('./formula-lines.ts').then(({ fillLines }) => fillLines)
       : undefined,

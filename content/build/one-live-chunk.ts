@@ -1,6 +1,7 @@
 import type { Plugin } from 'vite';
 
 const entry = /components\/Calculator\/live\.ts$/;
+const sketch = /components\/Sketch\/(Sketch|Label|Dimension|Metal|Weld|hatch|scale)\.tsx?$/;
 
 /**
  * Keeps everything that a live form needs in one file. Left alone, the bundler moves each piece
@@ -37,6 +38,8 @@ export function oneLiveChunk(): Plugin {
                     // The loader shares these few lines, and must not fetch a form to get them.
                     { name: 'import', test: /preload-helper|dynamic-import/, priority: 2 },
                     { name: 'live', test: (id: string) => needed().has(id), priority: 1 },
+                    // Every drawing draws with these; one file is smaller than seven.
+                    { name: 'sketch', test: sketch, priority: 0 },
                   ],
                 },
               },
