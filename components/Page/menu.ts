@@ -30,6 +30,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
   {
     title: 'Check',
     items: [
+      { path: '/audit/', name: 'Does the sequence hold?' },
       { path: '/audit/checks/', name: 'Published values beside ours' },
       { path: '/sources/', name: 'Sources' },
       { path: '/about/', name: 'About, limits and privacy' },
