@@ -1,0 +1,130 @@
+import { defineProcedure } from '../calculation.ts';
+import { cutBars } from '../cut-bars.ts';
+import { NoAnswer } from '../no-answer.ts';
+
+/** Parts of an inch in which both {1/64 in} and a micrometer are whole, so that sums are exact. */
+const parts = 25_400 * 64;
+const mostPieces = 1000;
+
+export default defineProcedure({
+  title: 'Cutting plan for bars',
+  summary: 'Which pieces to cut from which bar, how many bars to buy, and what is left over.',
+  inputs: {
+    pieces: {
+      label: 'Pieces to cut',
+      list: {
+        length: {
+          label: 'Length',
+          symbol: 'l',
+          unit: 'in',
+          limits: { min: 0.25, max: 1200, why: 'a saw holds no shorter piece' },
+          example: { us: '8 in', metric: '200 mm' },
+          obtain: 'Drawing of the coupon, with the allowance for its bevel.',
+        },
+        count: {
+          label: 'How many',
+          symbol: 'n',
+          unit: '1',
+          whole: true,
+          limits: { min: 1, max: 1000, why: 'a plan is for one order' },
+          example: '16',
+          obtain: 'Pieces in a coupon times learners times attempts.',
+        },
+      },
+      example: [
+        { length: '8 in', count: '32' },
+        { length: '6 in', count: '16' },
+      ],
+      obtain: 'The list of coupons for this stretch of the course; one section at a time.',
+    },
+    stockLength: {
+      label: 'Length of a bar',
+      symbol: 'L',
+      unit: 'in',
+      limits: { min: 1, max: 1200, why: 'no yard sells a longer bar' },
+      example: { us: '240 in', metric: '6000 mm' },
+      obtain: 'The supplier’s list, or a tape along the bar.',
+    },
+    kerf: {
+      label: 'Width of the cut (kerf)',
+      symbol: 'k',
+      unit: 'in',
+      limits: { min: 0, max: 1, why: 'no shop saw cuts wider' },
+      example: { us: '1/16 in', metric: '1.6 mm' },
+      obtain: 'About {1/16 in} for a band saw, {1/8 in} for an abrasive wheel or plasma.',
+    },
+    trim: {
+      label: 'Trimmed off each bar, its cut included',
+      symbol: 't',
+      unit: 'in',
+      limits: { min: 0, max: 24, why: 'more than that is a piece of its own' },
+      example: { us: '1/2 in', metric: '12 mm' },
+      default: '0 in',
+      obtain: 'What has to go because the end of the bar is bent, sheared or painted.',
+    },
+  },
+  outputs: {
+    bars: { label: 'Bars to buy', unit: '1' },
+    plan: {
+      label: 'Bar by bar',
+      list: {
+        bar: { label: 'Bar', unit: '1' },
+        pieces: { label: 'Pieces', text: true },
+        used: { label: 'In pieces', unit: 'in' },
+        waste: { label: 'Cuts, trim and rest', unit: 'in' },
+      },
+    },
+    waste: { label: 'Not in pieces', symbol: 'W', unit: 'percent', digits: 2 },
+    lowerBound: { label: 'No plan needs fewer bars than', unit: '1' },
+    proven: { label: 'Proven the fewest', yes: true },
+  },
+  beware: [
+    'One section at a time: bars of different sections are different plans.',
+    'Mark and measure each piece after the cut before; marking the whole bar at once loses the kerfs.',
+  ],
+  cite: [
+    { source: 'common-practice', at: 'kerf and trim', known: 'practice' },
+    { source: 'geometry', at: 'lengths along a bar add up', known: 'derived' },
+  ],
+  compute({ pieces, stockLength, kerf, trim }) {
+    const whole = (inches: number) => Math.round(inches * parts);
+    const total = pieces.reduce((sum, { count }) => sum + count, 0);
+    if (total === 0) throw new NoAnswer('Give at least one piece to cut', 'pieces');
+    if (total > mostPieces)
+      throw new NoAnswer(`A plan holds up to ${mostPieces} pieces; split the order`, 'pieces');
+    // The last piece of a full bar needs no cut, so each bar is one kerf longer than it is.
+    const capacity = whole(stockLength) - whole(trim) + whole(kerf);
+    const long = pieces.find(({ length }) => whole(length) + whole(kerf) > capacity);
+    if (long)
+      throw new NoAnswer(
+        `A piece of {${long.length} in} is longer than a trimmed bar; buy longer bars`,
+        'pieces',
+      );
+    const lengths = pieces.flatMap(({ length, count }) =>
+      Array<number>(count).fill(whole(length) + whole(kerf)),
+    );
+    const plan = cutBars(lengths, capacity);
+    const rows = plan.bars.map((cut, at) => {
+      const net = cut.map((length) => (length - whole(kerf)) / parts);
+      const used = net.reduce((sum, length) => sum + length, 0);
+      const text = [...new Set(net)]
+        .map((length) => `${net.filter((other) => other === length).length} × {${length} in}`)
+        .join(', ');
+      return { bar: at + 1, pieces: text, used, waste: Math.max(0, stockLength - used) };
+    });
+    const bought = rows.length * stockLength;
+    return {
+      bars: rows.length,
+      plan: rows,
+      waste: (100 * rows.reduce((sum, row) => sum + row.waste, 0)) / bought,
+      lowerBound: plan.lowerBound,
+      proven: rows.length === plan.lowerBound,
+      because: [
+        {
+          kind: 'rule',
+          text: 'Longest first, each piece into the bar that it fills best; then a search for a plan with fewer bars.',
+        },
+      ],
+    };
+  },
+});
