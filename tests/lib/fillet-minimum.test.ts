@@ -25,6 +25,20 @@ describe('fillet-minimum', () => {
     expect(legOf({ thinner: '10 mm', thicker: '25 mm' })).toEqual({ us: 3 / 16, metric: 5 });
   });
 
+  it.each([
+    ['1/8 in', { us: 1 / 8, metric: 3 }],
+    ['3/8 in', { us: 3 / 16, metric: 5 }],
+    ['5/8 in', { us: 1 / 4, metric: 6 }],
+    ['2 in', { us: 5 / 16, metric: 8 }],
+  ])('holds the printed pair for %s, to the last digit', (thinner, pair) => {
+    for (const code of filletCodes) expect(legOf({ code, thinner, thicker: '3 in' })).toEqual(pair);
+  });
+
+  it('steps back from an edge by exactly what is printed', () => {
+    expect(found({ thinner: '10 mm', thicker: '10 mm' }).results.maximumLegAtEdge.metric).toBe(8);
+    expect(found({ thinner: '1/2', thicker: '1/2' }).results.maximumLegAtEdge.us).toBe(7 / 16);
+  });
+
   it('looks a part up in the rows of the unit it was typed in', () => {
     expect(legOf({ thinner: '1/4 in', thicker: '1 in' }).us).toBe(1 / 8);
     expect(legOf({ thinner: '6.35 mm', thicker: '1 in' }).us).toBe(3 / 16);

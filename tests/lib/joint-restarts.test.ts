@@ -36,7 +36,9 @@ describe('joint-restarts', () => {
 
   it('asks to share the length where a short end is left, and to stagger passes', () => {
     expect(said(21, 10)).toContain('Share the length');
-    expect(said(25, 10)).not.toContain('Share the length');
+    expect(said(22.49, 10)).toContain('Share the length');
+    expect(said(22.5, 10)).not.toContain('Share the length');
+    expect(said(11, 10)).toContain('Share the length');
     expect(said(1, 10)).not.toContain('Share the length');
     expect(said(20, 10, 2)).toContain('restarts lie');
     expect(said(20, 10, 1)).not.toContain('restarts lie');

@@ -54,6 +54,18 @@ describe('padding-plan', () => {
     );
   });
 
+  it('tells the overlap and the valley of the evened spacing', () => {
+    fc.assert(
+      fc.property(pad, (given) => {
+        const { pitch, evenedOverlap, valleyDepth } = paddingPlan.compute(given);
+        if (pitch === undefined || evenedOverlap === undefined) return;
+        expect(given.width - (given.width * evenedOverlap) / 100).toBeCloseTo(pitch, 9);
+        const parabola = (x: number) => given.height * (1 - ((2 * x) / given.width) ** 2);
+        expect(given.height - parabola(pitch / 2)).toBeCloseTo(valleyDepth ?? Number.NaN, 9);
+      }),
+    );
+  });
+
   it('counts no bead twice where the steps come out even', () => {
     for (let steps = 1; steps <= 300; steps++) {
       const width = 0.3;

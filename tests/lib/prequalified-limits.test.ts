@@ -24,6 +24,27 @@ describe('prequalified-limits', () => {
     },
   );
 
+  /** The table once more, typed from its columns: inches and millimeters, F, H, V, OH. */
+  it('holds every printed pair, to the last digit', () => {
+    const column = (
+      name:
+        | 'filletDiameter'
+        | 'grooveDiameter'
+        | 'rootPassThickness'
+        | 'fillPassThickness'
+        | 'singlePassFillet',
+    ) =>
+      positions.map((position) => {
+        const { us, metric } = limits(position, 'not low-hydrogen')[name];
+        return `${us * 16}/16 ${metric}`;
+      });
+    expect(column('filletDiameter')).toEqual(['5/16 8', '4/16 6.4', '3/16 4.8', '3/16 4.8']);
+    expect(column('grooveDiameter')).toEqual(['4/16 6.4', '3/16 4.8', '3/16 4.8', '3/16 4.8']);
+    expect(column('rootPassThickness')).toEqual(['6/16 10', '5/16 8', '8/16 12', '5/16 8']);
+    expect(column('fillPassThickness')).toEqual(['3/16 5', '3/16 5', '3/16 5', '3/16 5']);
+    expect(column('singlePassFillet')).toEqual(['6/16 10', '5/16 8', '8/16 12', '5/16 8']);
+  });
+
   it('says whether the note was used or passed over', () => {
     const kinds = (...of: Parameters<typeof limits>) =>
       limits(...of).because.map(({ kind }) => kind);
