@@ -114,6 +114,8 @@ export interface FormulaOutput extends Told {
 /** A figure that the source prints in both systems; neither is converted from the other. */
 export interface PrintedOutput extends Told {
   printed: { us: Unit; metric: Unit };
+  /** Inches that lie on this rule are shown as a fraction. */
+  fraction?: number;
   words?: readonly string[];
 }
 export interface WordOutput extends Told {

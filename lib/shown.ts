@@ -1,8 +1,8 @@
 /**
  * Results as a reader sees them: a number with its unit in the reader's system, a word, yes or no.
  */
-import type { Column, Output } from './calculation.ts';
-import { printFraction } from './inches.ts';
+import type { Column, Output, PrintedOutput } from './calculation.ts';
+import { printFraction, ruleOf } from './inches.ts';
 import { printQuantity, readQuantity } from './quantity-text.ts';
 import { speak } from './say.ts';
 import { convert, type System, type Unit, unitFor } from './units.ts';
@@ -17,7 +17,7 @@ export function shown(output: Output, result: unknown, system: System, unit?: Un
   if (typeof result === 'string') return 'text' in output ? speak(result, system) : result;
   if ('printed' in output) {
     const value = (result as { us: number; metric: number })[system];
-    return printQuantity(value, output.printed[system], { digits: 4 });
+    return shownPrinted(output, value, output.printed[system]);
   }
   if ('unit' in output && typeof result === 'number') {
     const to = unit ?? unitFor(output.unit, system);
@@ -28,6 +28,12 @@ export function shown(output: Output, result: unknown, system: System, unit?: Un
     });
   }
   return '';
+}
+
+/** A figure as printed: no table here has more than four digits, and some are read on a rule. */
+export function shownPrinted({ fraction }: PrintedOutput, value: number, unit: Unit): string {
+  const onRule = fraction !== undefined && unit === 'in' && (ruleOf(value) ?? 65) <= fraction;
+  return printQuantity(value, unit, { digits: 4, ...(onRule && { fraction }) });
 }
 
 /** One cell of a list; its text may hold quantities in braces. */

@@ -4,6 +4,7 @@ import type { Calculation, Citation, Output } from '../../lib/calculation.ts';
 import { printQuantity } from '../../lib/quantity-text.ts';
 import { type Reported, reported } from '../../lib/reported.ts';
 import { speak } from '../../lib/say.ts';
+import { shownPrinted } from '../../lib/shown.ts';
 import { sourceOf } from '../../lib/sources.ts';
 import type { System } from '../../lib/units.ts';
 import { workedLines } from '../../lib/worked-lines.ts';
@@ -37,8 +38,12 @@ export function told(id: string, calculation: Calculation, typed: Typed, found: 
 
 function shown(name: string, output: Output, { value, unit }: Reported): string[] {
   const lead = `  ${name} (${output.label}): `;
+  if (typeof value === 'number' && unit && 'printed' in output)
+    return [lead + shownPrinted(output, value, unit)];
   if (typeof value === 'number' && unit)
-    return [lead + printQuantity(value, unit, { digits: digitsOf(output) })];
+    return [
+      lead + printQuantity(value, unit, { digits: ('digits' in output && output.digits) || 3 }),
+    ];
   if (!Array.isArray(value))
     return 'shape' in output ? [] : [lead + (value === null ? 'none' : String(value))];
   return [
@@ -51,10 +56,6 @@ function shown(name: string, output: Output, { value, unit }: Reported): string[
     ),
   ];
 }
-
-/** Printed figures as printed: no table here has more than four digits. */
-const digitsOf = (output: Output): number =>
-  'printed' in output ? 4 : ('digits' in output && output.digits) || 3;
 
 const cell = ({ value, unit }: Reported): string =>
   typeof value === 'number' && unit ? printQuantity(value, unit) : String(value ?? '');

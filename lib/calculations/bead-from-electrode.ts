@@ -33,7 +33,7 @@ export default defineFormula({
       symbol: 'z',
       unit: 'in',
       digits: 2,
-      round: { to: '1/32 in', way: 'nearest' },
+      round: { to: '1/32 in|0.5 mm', way: 'nearest' },
       formula: 'sqrt(2 * area)',
     },
   },

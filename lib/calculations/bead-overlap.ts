@@ -19,7 +19,7 @@ export default defineFormula({
       symbol: 'd',
       unit: 'in',
       digits: 3,
-      round: { to: '1/32 in', way: 'nearest' },
+      round: { to: '1/32 in|0.5 mm', way: 'nearest' },
       formula: 'width * (1 - overlap / 100)',
     },
     valleyDepth: {

@@ -26,6 +26,7 @@ export default defineProcedure({
       label: 'Most convexity',
       symbol: 'C',
       printed: { us: 'in', metric: 'mm' },
+      fraction: 16,
     },
   },
   beware: [

@@ -28,7 +28,7 @@ export default defineFormula({
       symbol: 'b',
       unit: 'in',
       digits: 3,
-      round: { to: '1/16 in', way: 'up' },
+      round: { to: '1/16 in|0.5 mm', way: 'up' },
       formula: 'throat / cosDegrees(angle / 2)',
     },
     codeSize: {

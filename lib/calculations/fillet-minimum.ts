@@ -55,10 +55,12 @@ export default defineProcedure({
       label: 'Smallest leg allowed',
       symbol: 'w',
       printed: { us: 'in', metric: 'mm' },
+      fraction: 32,
     },
     maximumLegAtEdge: {
       label: 'Largest leg along the edge of the thinner part (lap joint)',
       printed: { us: 'in', metric: 'mm' },
+      fraction: 32,
     },
   },
   beware: [
@@ -70,7 +72,7 @@ export default defineProcedure({
     citeFilletMinimum['AWS D1.1'],
     { source: 'aisc-360', at: 'J2.2b (2005 text)', known: 'read' },
   ],
-  related: ['fillet-throat'],
+  related: ['fillet-throat', 'fillet-passes', 'prequalified-limits'],
   compute({ code, electrodeKind, thinner, thicker }) {
     if (inInches(thinner) > inInches(thicker) * (1 + 1e-9))
       throw new NoAnswer('The thinner part is given thicker than the thicker one', 'thinner');

@@ -52,6 +52,7 @@ export default defineProcedure({
     singlePassLimit: {
       label: 'Largest fillet in one pass without a procedure test',
       printed: { us: 'in', metric: 'mm' },
+      fraction: 16,
     },
     jointArea: { label: 'Section area of the whole weld', symbol: 'A', unit: 'in2', digits: 3 },
     areaEach: { label: 'Section area of each pass, evened', unit: 'in2', digits: 3 },

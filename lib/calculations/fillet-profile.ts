@@ -60,7 +60,7 @@ export default defineFormula({
       symbol: 'z_e',
       unit: 'in',
       digits: 3,
-      round: { to: '1/16 in', way: 'down' },
+      round: { to: '1/16 in|0.5 mm', way: 'down' },
       formula: 'min(leg, sqrt(2) * actualThroat)',
     },
   },

@@ -65,7 +65,7 @@ export default defineFormula({
     { source: 'geometry', at: 'rectangle, triangles and a parabola', known: 'derived' },
     { source: 'filler-handbook', at: 'weights of grooves per foot', known: 'read' },
   ],
-  related: ['deposit', 'electrode-use'],
+  related: ['groove-passes', 'deposit', 'electrode-use'],
   compute({ groove, thickness, rootOpening, includedAngle, rootFace, capHeight, density }) {
     if (rootFace > thickness)
       throw new NoAnswer('The root face is thicker than the plate', 'rootFace');

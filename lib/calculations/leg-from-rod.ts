@@ -33,7 +33,7 @@ export default defineFormula({
       symbol: 'z',
       unit: 'in',
       digits: 2,
-      round: { to: '1/32 in', way: 'nearest' },
+      round: { to: '1/32 in|0.5 mm', way: 'nearest' },
       formula: 'sqrt(2 * passes * passArea / (1 + bulgeShare / 100))',
     },
   },
@@ -44,7 +44,7 @@ export default defineFormula({
     { source: 'geometry', at: 'metal laid over length laid', known: 'derived' },
     { source: 'common-practice', at: 'shares of coating, deposit and bulge', known: 'practice' },
   ],
-  related: ['run-out-for-leg', 'bead-from-electrode'],
+  related: ['run-out-for-leg', 'bead-from-electrode', 'fillet-passes'],
   compute({ runOut, passes, bulgeShare, ...burned }) {
     if (burned.stub >= burned.electrodeLength)
       throw new NoAnswer('The stub is as long as the electrode: nothing was melted', 'stub');

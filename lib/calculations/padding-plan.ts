@@ -40,7 +40,7 @@ export default defineProcedure({
       symbol: 'd',
       unit: 'in',
       digits: 3,
-      round: { to: '1/32 in', way: 'nearest' },
+      round: { to: '1/32 in|0.5 mm', way: 'nearest' },
       optional: true,
     },
     evenedOverlap: {

@@ -62,7 +62,7 @@ export default defineProcedure({
     'Measure at several places. The shallowest decides whether there is room, the deepest where to fill first.',
   ],
   cite: [shopRule],
-  related: ['groove-area', 'prequalified-limits'],
+  related: ['groove-passes', 'groove-area', 'prequalified-limits'],
   compute({ depth, layerThickness }) {
     const because: Reason[] = [
       {

@@ -7,7 +7,7 @@ import {
   smallerOutOfPosition,
 } from '../tables/prequalified-limits-d1.1.ts';
 
-const printed = { us: 'in', metric: 'mm' } as const;
+const size = { printed: { us: 'in', metric: 'mm' }, fraction: 32 } as const;
 
 export default defineProcedure({
   title: 'Limits for a prequalified procedure',
@@ -30,19 +30,19 @@ export default defineProcedure({
     },
   },
   outputs: {
-    filletDiameter: { label: 'Largest electrode for fillets', symbol: 'd', printed },
-    grooveDiameter: { label: 'Largest electrode for grooves', symbol: 'd', printed },
-    rootPassDiameter: { label: 'Largest electrode for the root pass of a groove', printed },
-    rootPassThickness: { label: 'Thickest root pass', printed },
-    fillPassThickness: { label: 'Thickest fill pass', printed },
-    singlePassFillet: { label: 'Largest fillet in one pass', symbol: 'z', printed },
+    filletDiameter: { label: 'Largest electrode for fillets', symbol: 'd', ...size },
+    grooveDiameter: { label: 'Largest electrode for grooves', symbol: 'd', ...size },
+    rootPassDiameter: { label: 'Largest electrode for the root pass of a groove', ...size },
+    rootPassThickness: { label: 'Thickest root pass', ...size },
+    fillPassThickness: { label: 'Thickest fill pass', ...size },
+    singlePassFillet: { label: 'Largest fillet in one pass', symbol: 'z', ...size },
   },
   beware: [
     'These are ceilings for procedures that skip their own test, not advice. A {1/2 in} fillet in one pass uphill is allowed, and no beginner makes one with a {1/8 in} electrode.',
     'Beyond them a procedure is not wrong, only not prequalified: it must then be proved by test.',
   ],
   cite: [citePassLimits, citeSmallerOutOfPosition],
-  related: ['fillet-minimum', 'weave-width'],
+  related: ['fillet-passes', 'groove-passes', 'fillet-minimum', 'weave-width'],
   compute({ position, electrodeKind }) {
     const row = passLimits[position];
     const outOfPosition = position === 'vertical' || position === 'overhead';

@@ -42,7 +42,7 @@ export default defineFormula({
     { source: 'geometry', at: 'metal laid over length laid', known: 'derived' },
     { source: 'common-practice', at: 'shares of coating, deposit and bulge', known: 'practice' },
   ],
-  related: ['leg-from-rod', 'bead-from-electrode'],
+  related: ['leg-from-rod', 'bead-from-electrode', 'fillet-passes'],
   notes(_, { runOut }) {
     if (runOut < 3)
       return [
