@@ -68,6 +68,7 @@ describe('fillet-profile', () => {
     expect(said(0.22, 0.0625)).not.toContain('more than that');
     expect(said(0.22, 0.08)).toContain('more than that');
     expect(said(0.3125, 0.125)).toContain('{1/8 in|3 mm}');
+    expect(said(0.3125, 0.125)).not.toContain('more than that');
     expect(said(0.3125, 0.13)).toContain('more than that');
     expect(said(1, 0.19)).toContain('{3/16 in|5 mm}');
     expect(said(1, 0.19)).not.toContain('more than that');
