@@ -76,7 +76,11 @@ function listen(page: Page, origin: string): Pick<Visit, 'trouble' | 'quiet'> {
       trouble.push(`request to another host: ${url}`);
     }
   });
-  page.on('requestfailed', (request) => trouble.push(`failed request: ${request.url()}`));
+  page.on('requestfailed', (request) => {
+    // Leaving a page stops what it was still loading; that is no fault of the page.
+    if (request.failure()?.errorText !== 'net::ERR_ABORTED')
+      trouble.push(`failed request: ${request.url()}`);
+  });
   page.on('response', (response) => {
     if (response.status() >= 400) trouble.push(`status ${response.status()}: ${response.url()}`);
   });
