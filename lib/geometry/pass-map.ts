@@ -8,6 +8,7 @@
  * their edges, so that passes neither overlap nor leave gaps.
  */
 import { type Bounds, boundsOf, type Outline, type Placement, placed } from './outline.ts';
+import { withoutSpikes } from './without-spikes.ts';
 
 export interface PlacedPass {
   /** In the order the passes are run, from 1. */
@@ -40,7 +41,8 @@ export function passMap(
     ...part,
     outline: placed(part.outline, placement),
   });
-  const parts = { base: base.map(place), passes: passes.map(place) };
+  const clean = passes.map((pass) => ({ ...pass, outline: withoutSpikes(pass.outline) }));
+  const parts = { base: base.map(place), passes: clean.map(place) };
   const outlines = [...parts.base, ...parts.passes].map(({ outline }) => outline);
   return { ...parts, bounds: boundsOf(outlines) };
 }

@@ -77,12 +77,14 @@ function joint(asked: Partial<Asked>): Outline {
 }
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+/** Nothing, or what a gauge can tell: the polygon oracle loses its way among corners that nearly meet. */
+const none = fc.constant(0);
 const anyGroove = fc.record({
   thickness: number(0.06, 2),
-  rootOpening: fc.oneof(fc.constant(0), number(0, 1)),
-  includedAngle: fc.oneof(fc.constantFrom(0, 45, 60, 75), number(0, 120)),
-  rootFace: fc.oneof(fc.constant(0), number(0, 0.25)),
-  capHeight: fc.oneof(fc.constant(0), number(0, 0.25)),
+  rootOpening: fc.oneof(none, number(0.001, 1)),
+  includedAngle: fc.oneof(fc.constantFrom(0, 45, 60, 75), number(1, 120)),
+  rootFace: fc.oneof(none, number(0.001, 0.25)),
+  capHeight: fc.oneof(none, number(0.001, 0.25)),
   backing: fc.constantFrom('strip' as const, 'open root' as const),
   position: fc.constantFrom(...positions),
   passArea: number(0.02, 0.5),
@@ -101,6 +103,25 @@ function planned(asked: Partial<Asked>): ReturnType<typeof plan> {
 }
 
 describe('a groove filled with passes', () => {
+  it.each(['rootOpening', 'rootFace', 'capHeight'] as const)(
+    'is planned alike with no %s and with one that vanishes',
+    (size) => {
+      // Closed root faces are no part of the groove; open ones are, however narrow. So the opening
+      // vanishes between sharp edges.
+      const rootFace = size === 'rootOpening' ? 0 : 0.0625;
+      const groove = { thickness: 0.5, rootOpening: 0.125, rootFace, capHeight: 0.0625 };
+      const areas = (value: number) => {
+        const { map } = plan({ ...groove, includedAngle: 75, [size]: value });
+        return (map as PassMap).passes.map(({ area }) => area);
+      };
+      for (const tiny of [1.5e-323, 1e-300, 1e-12, 1e-9]) {
+        expect(areas(tiny)).toHaveLength(areas(0).length);
+        for (const [index, area] of areas(tiny).entries())
+          expect(area).toBeCloseTo(areas(0)[index] as number, 5);
+      }
+    },
+  );
+
   it('is filled without gap or overlap, over the whole range of grooves', () => {
     fc.assert(
       fc.property(anyGroove, (asked) => {
