@@ -77,14 +77,14 @@ function joint(asked: Partial<Asked>): Outline {
 }
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-/** Nothing, or what a gauge can tell: the polygon oracle loses its way among corners that nearly meet. */
-const none = fc.constant(0);
+/** Nothing, or from a millionth of an inch up; what lies between is held to nothing further down. */
+const orNone = (max: number) => fc.oneof(fc.constant(0), number(1e-6, max));
 const anyGroove = fc.record({
   thickness: number(0.06, 2),
-  rootOpening: fc.oneof(none, number(0.001, 1)),
-  includedAngle: fc.oneof(fc.constantFrom(0, 45, 60, 75), number(1, 120)),
-  rootFace: fc.oneof(none, number(0.001, 0.25)),
-  capHeight: fc.oneof(none, number(0.001, 0.25)),
+  rootOpening: orNone(1),
+  includedAngle: fc.oneof(fc.constantFrom(0, 45, 60, 75), number(0, 120)),
+  rootFace: orNone(0.25),
+  capHeight: orNone(0.25),
   backing: fc.constantFrom('strip' as const, 'open root' as const),
   position: fc.constantFrom(...positions),
   passArea: number(0.02, 0.5),
