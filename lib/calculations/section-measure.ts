@@ -1,0 +1,289 @@
+import {
+  defineProcedure,
+  type ListInput,
+  type QuantityInput,
+  type QuantityOutput,
+  type Reason,
+} from '../calculation.ts';
+import type { Point } from '../geometry/outline.ts';
+import { distance } from '../geometry/smooth-curve.ts';
+import { type Measured, measuredSection } from '../measured-section.ts';
+import { NoAnswer } from '../no-answer.ts';
+
+const coordinate = (label: string, symbol: string) =>
+  ({
+    label,
+    symbol,
+    unit: '1',
+    limits: { min: -100_000, max: 100_000, why: 'no picture is larger' },
+    example: '0',
+    obtain: 'Point at it in the picture and read the coordinate.',
+  }) as const satisfies QuantityInput;
+
+const point = { x: coordinate('Across', 'x'), y: coordinate('Down', 'y') } as const;
+
+const marks = (label: string, obtain: string, points: readonly (readonly [number, number])[]) =>
+  ({
+    label,
+    list: point,
+    example: points.map(([x, y]) => ({ x: String(x), y: String(y) })),
+    obtain,
+  }) as const satisfies ListInput;
+
+const uncertain = (reading: string, unit: QuantityOutput['unit']) =>
+  ({
+    label: `Give or take, ${reading}`,
+    unit,
+    digits: 1,
+    optional: true,
+  }) as const satisfies QuantityOutput;
+
+const mostMarks = 40;
+
+export default defineProcedure({
+  title: 'Measure an etched section',
+  summary:
+    'Legs, throat, convexity, penetration and dilution from points marked on a picture of a cut fillet, each with its uncertainty.',
+  inputs: {
+    root: marks('Root: where the plates meet', 'The corner, one point.', [[200, 600]]),
+    toes: marks(
+      'Toes: plate A first, then plate B',
+      'Where the face meets each plate, one point each.',
+      [
+        [520, 600],
+        [200, 285],
+      ],
+    ),
+    face: {
+      ...marks('Points along the face', 'From toe to toe, five or more, closer where it bends.', [
+        [478, 545],
+        [425, 488],
+        [372, 434],
+        [316, 382],
+        [258, 333],
+      ]),
+      optional: true,
+    },
+    fusion: {
+      ...marks(
+        'Points along the edge of the melted metal',
+        'From toe to toe behind the root, seven or more. The etch shows it as a change of gray.',
+        [
+          [470, 630],
+          [400, 645],
+          [320, 643],
+          [240, 634],
+          [180, 622],
+          [158, 570],
+          [154, 500],
+          [160, 420],
+          [178, 340],
+        ],
+      ),
+      optional: true,
+    },
+    plateA: {
+      ...marks('Points on the face of plate A', 'Past the toe, where it was not melted.', [
+        [560, 600],
+        [680, 600],
+      ]),
+      optional: true,
+    },
+    plateB: {
+      ...marks('Points on the face of plate B', 'Past the toe, where it was not melted.', [
+        [200, 250],
+        [200, 120],
+      ]),
+      optional: true,
+    },
+    scale: {
+      label: 'Length of one unit of the picture',
+      symbol: 's',
+      unit: 'mm',
+      limits: { min: 1e-5, max: 100, why: 'outside this it is no picture of a weld section' },
+      example: { us: '0.000984', metric: '0.025' },
+      obtain:
+        'Lay a ruler beside the section before you take the picture. Divide a length on it by its length in the picture.',
+    },
+    scaleError: {
+      label: 'Uncertainty of the scale',
+      symbol: 'u_s',
+      unit: 'percent',
+      limits: { min: 0, max: 20, why: 'with a worse scale nothing is measured' },
+      usual: { min: 0.1, max: 5, why: 'a ruler in the picture is good to about half a percent' },
+      example: '0.5',
+      default: '0.5',
+      obtain:
+        'Take the scale from two stretches of the ruler and compare. The ruler must lie in the plane of the section.',
+    },
+    markingError: {
+      label: 'Marking error',
+      symbol: 'u_m',
+      unit: '1',
+      limits: { min: 0, max: 1000, why: 'with larger errors nothing is measured' },
+      example: '2',
+      default: '2',
+      obtain: 'In units of the picture. Mark one toe five times over and take half of the spread.',
+    },
+  },
+  outputs: {
+    verdict: {
+      label: 'Fusion at the root',
+      words: [
+        'fused to the root',
+        'not fused to the root',
+        'too close to tell',
+        'fusion line not marked',
+      ],
+    },
+    legA: { label: 'Leg on plate A', unit: 'mm', digits: 3 },
+    legAUncertainty: uncertain('leg on plate A', 'mm'),
+    legB: { label: 'Leg on plate B', unit: 'mm', digits: 3 },
+    legBUncertainty: uncertain('leg on plate B', 'mm'),
+    angle: { label: 'Angle between the plates', unit: 'deg', digits: 3 },
+    angleUncertainty: uncertain('angle', 'deg'),
+    faceWidth: { label: 'Width of the face, toe to toe', unit: 'mm', digits: 3 },
+    faceWidthUncertainty: uncertain('width of the face', 'mm'),
+    throat: { label: 'Theoretical throat', unit: 'mm', digits: 3 },
+    throatUncertainty: uncertain('theoretical throat', 'mm'),
+    actualThroat: {
+      label: 'Actual throat, penetration included',
+      unit: 'mm',
+      digits: 3,
+      optional: true,
+    },
+    actualThroatUncertainty: uncertain('actual throat', 'mm'),
+    convexity: { label: 'Convexity', unit: 'mm', digits: 2, optional: true },
+    convexityUncertainty: uncertain('convexity', 'mm'),
+    concavity: { label: 'Concavity', unit: 'mm', digits: 2, optional: true },
+    concavityUncertainty: uncertain('concavity', 'mm'),
+    penetration: {
+      label: 'Penetration beyond the root',
+      unit: 'mm',
+      digits: 2,
+      signed: true,
+      optional: true,
+    },
+    penetrationUncertainty: uncertain('penetration', 'mm'),
+    depositArea: { label: 'Area of deposit', unit: 'mm2', digits: 3, optional: true },
+    depositAreaUncertainty: uncertain('area of deposit', 'mm2'),
+    meltedArea: {
+      label: 'Area of melted base metal',
+      unit: 'mm2',
+      digits: 3,
+      signed: true,
+      optional: true,
+    },
+    meltedAreaUncertainty: uncertain('area of melted base metal', 'mm2'),
+    dilution: { label: 'Dilution', unit: 'percent', digits: 2, signed: true, optional: true },
+    dilutionUncertainty: uncertain('dilution', 'percent'),
+  },
+  beware: [
+    'One slice shows one place. The next inch may look different.',
+    'The picture must be taken straight on: a tilted section reads short. Wear the gloves and the face shield until the etchant is washed off.',
+  ],
+  cite: [
+    { source: 'geometry', at: 'distances, areas, propagation of uncertainty', known: 'derived' },
+    {
+      source: 'aws-d1.1',
+      at: 'fillet macro of the welder’s test: fusion to the root, not necessarily beyond',
+      known: 'read',
+    },
+    { source: 'aws-a3.0', at: 'leg, throats, convexity, dilution', known: 'memory' },
+  ],
+  related: ['visual-check', 'fillet-profile', 'convexity-limit'],
+  compute({ root, toes, face, fusion, plateA, plateB, scale, scaleError, markingError }) {
+    const points = (rows: { x: number; y: number }[] | undefined, field: string): Point[] => {
+      if (rows && rows.length > mostMarks)
+        throw new NoAnswer(`needs at most ${mostMarks} points`, field);
+      return (rows ?? []).map(({ x, y }): Point => [x, y]);
+    };
+    const [corner, ...moreRoots] = points(root, 'root');
+    const [toeA, toeB, ...moreToes] = points(toes, 'toes');
+    if (!corner || moreRoots.length > 0) throw new NoAnswer('needs exactly one point', 'root');
+    if (!toeA || !toeB || moreToes.length > 0)
+      throw new NoAnswer('need exactly two points', 'toes');
+    const closest = Math.min(distance(corner, toeA), distance(corner, toeB), distance(toeA, toeB));
+    if (closest <= 4 * markingError || closest === 0)
+      throw new NoAnswer('Root and toes lie too close together to measure', 'toes');
+    const found = measuredSection(
+      {
+        root: corner,
+        toeA,
+        toeB,
+        face: points(face, 'face'),
+        fusion: points(fusion, 'fusion'),
+        plateA: points(plateA, 'plateA'),
+        plateB: points(plateB, 'plateB'),
+      },
+      { scale, scaleError: scaleError / 100, markingError },
+    );
+    if (found.angle.value < 20 || found.angle.value > 170)
+      throw new NoAnswer('The plates must meet at 20° to 170°; look at the marks again', 'toes');
+    if (found.legA.value <= 0 || found.legB.value <= 0 || found.throat.value <= 0)
+      throw new NoAnswer('These marks make no fillet; look at the toes and the face again', 'toes');
+    if (fusion && fusion.length > 0 && !found.penetration)
+      throw new NoAnswer(
+        'The marked fusion line does not pass the root: mark it from toe to toe',
+        'fusion',
+      );
+    const penetration = found.penetration;
+    return {
+      verdict: rootVerdict(penetration),
+      legA: found.legA.value,
+      legAUncertainty: found.legA.uncertainty,
+      legB: found.legB.value,
+      legBUncertainty: found.legB.uncertainty,
+      angle: found.angle.value,
+      angleUncertainty: found.angle.uncertainty,
+      faceWidth: found.faceWidth.value,
+      faceWidthUncertainty: found.faceWidth.uncertainty,
+      throat: found.throat.value,
+      throatUncertainty: found.throat.uncertainty,
+      actualThroat: found.actualThroat?.value,
+      actualThroatUncertainty: found.actualThroat?.uncertainty,
+      convexity: found.rise && Math.max(0, found.rise.value),
+      convexityUncertainty: found.rise?.uncertainty,
+      concavity: found.hollow && Math.max(0, found.hollow.value),
+      concavityUncertainty: found.hollow?.uncertainty,
+      penetration: penetration?.value,
+      penetrationUncertainty: penetration?.uncertainty,
+      depositArea: found.depositArea?.value,
+      depositAreaUncertainty: found.depositArea?.uncertainty,
+      meltedArea: found.meltedArea?.value,
+      meltedAreaUncertainty: found.meltedArea?.uncertainty,
+      dilution: found.dilution?.value,
+      dilutionUncertainty: found.dilution?.uncertainty,
+      because: reasons(penetration),
+    };
+  },
+});
+
+function rootVerdict(penetration: Measured | undefined) {
+  if (!penetration) return 'fusion line not marked';
+  const { value, uncertainty } = penetration;
+  if (value - uncertainty >= 0) return 'fused to the root';
+  return value + uncertainty < 0 ? 'not fused to the root' : 'too close to tell';
+}
+
+function reasons(penetration: Measured | undefined): Reason[] {
+  const because: Reason[] = [
+    {
+      kind: 'rule',
+      text: 'In at least 95 of 100 sections the true value lies inside what is given and taken, for the marking error and the scale you gave.',
+      cite: { source: 'geometry', at: 'propagation of uncertainty', known: 'derived' },
+    },
+  ];
+  if (penetration)
+    because.push({
+      kind: 'rule',
+      text: 'A test fillet must be fused to its root; it need not be fused beyond.',
+      cite: { source: 'aws-d1.1', at: 'fillet macro of the welder’s test', known: 'read' },
+    });
+  if (penetration && rootVerdict(penetration) === 'too close to tell')
+    because.push({
+      kind: 'caution',
+      text: 'The fusion line runs so near the root that this picture cannot tell. Polish finer, etch again and take a closer picture.',
+    });
+  return because;
+}

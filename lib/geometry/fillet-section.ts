@@ -1,0 +1,160 @@
+/**
+ * What a cut and etched fillet shows, read from points marked on a picture of it. Lengths are in
+ * the picture's own units; it may lie any way round and its y may run up or down.
+ *
+ * Plate A and plate B meet at the root. A leg runs from the root along a plate to the toe. The throat
+ * is measured from the root to the straight line between the toes, less what a hollow face lacks; the
+ * actual throat from the deepest fusion behind the root to the face itself. Penetration is measured
+ * behind the root, along the line that halves the corner.
+ */
+import { type Outline, type Point, signedArea } from './outline.ts';
+import { chordsBetween, distance, smoothCurve } from './smooth-curve.ts';
+
+export interface SectionMarks {
+  root: Point;
+  toeA: Point;
+  toeB: Point;
+  /** Along the face between the toes, in order from either side. May be empty. */
+  face: readonly Point[];
+  /** Along the edge of the melted metal, from toe to toe behind the root. May be empty. */
+  fusion: readonly Point[];
+  /** On the face of each plate where it was not melted; fewer than two say nothing. */
+  plateA: readonly Point[];
+  plateB: readonly Point[];
+}
+
+export interface SectionReadings {
+  legA: number;
+  legB: number;
+  /** Between the plates, in degrees. */
+  angle: number;
+  /** From toe to toe. */
+  faceWidth: number;
+  throat: number;
+  actualThroat?: number;
+  /** Greatest rise of the face over the line between the toes; below 0 for a hollow face. */
+  rise?: number;
+  /** Greatest depth of the face under that line; below 0 for a face that rises everywhere. */
+  hollow?: number;
+  /** Below 0 where fusion stops short of the root. */
+  penetration?: number;
+  /** Weld metal outside the plates' old faces. */
+  depositArea?: number;
+  /** Plate metal inside the fusion line. */
+  meltedArea?: number;
+  /** Melted plate in the weld metal, in percent. */
+  dilution?: number;
+}
+
+export function readSection(marks: SectionMarks): SectionReadings {
+  const { root, toeA, toeB } = marks;
+  const alongA = direction(root, toeA, marks.plateA);
+  const alongB = direction(root, toeB, marks.plateB);
+  const chord = straight(toeA, toeB);
+  const outward = chord.sideOf(root) > 0 ? -1 : 1;
+  const throatToChord = distanceToLine(root, [toeA, toeB]);
+  const readings: SectionReadings = {
+    legA: dot(minus(toeA, root), alongA),
+    legB: dot(minus(toeB, root), alongB),
+    angle: (Math.acos(Math.max(-1, Math.min(1, dot(alongA, alongB)))) * 180) / Math.PI,
+    faceWidth: distance(toeA, toeB),
+    throat: throatToChord,
+  };
+  const face = smoothCurve([toeA, ...inOrder(marks.face, toeA, toeB), toeB]);
+  if (marks.face.length > 0) {
+    const rises = betweenMarks(face).map((point) => outward * chord.sideOf(point));
+    readings.rise = Math.max(...rises);
+    readings.hollow = -Math.min(...rises);
+    readings.throat = throatToChord - Math.max(0, readings.hollow);
+    readings.depositArea = Math.abs(signedArea([root, ...face]));
+  }
+  if (marks.fusion.length > 0) {
+    const fusion = smoothCurve([toeA, ...inOrder(marks.fusion, toeA, toeB), toeB]);
+    const bisector = unit([alongA[0] + alongB[0], alongA[1] + alongB[1]]);
+    const depth = depthBehind(root, bisector, fusion);
+    const turn = Math.sign(signedArea([root, toeA, toeB]));
+    readings.meltedArea = -turn * signedArea([root, ...fusion]);
+    if (depth !== undefined) readings.penetration = depth;
+    if (readings.depositArea !== undefined) {
+      readings.dilution =
+        (100 * readings.meltedArea) / (readings.meltedArea + readings.depositArea);
+      if (depth !== undefined) {
+        const deepest: Point = [root[0] - depth * bisector[0], root[1] - depth * bisector[1]];
+        readings.actualThroat = distanceToLine(deepest, face);
+      }
+    }
+  }
+  return readings;
+}
+
+const minus = ([ax, ay]: Point, [bx, by]: Point): Point => [ax - bx, ay - by];
+const dot = ([ax, ay]: Point, [bx, by]: Point): number => ax * bx + ay * by;
+const unit = ([x, y]: Point): Point => [x / Math.hypot(x, y), y / Math.hypot(x, y)];
+
+/** The way a plate runs from the root: along its marked face, or to the toe where none is marked. */
+function direction(root: Point, toe: Point, plate: readonly Point[]): Point {
+  const toToe = minus(toe, root);
+  if (plate.length < 2) return unit(toToe);
+  const along = mainAxis(plate);
+  return dot(along, toToe) < 0 ? [-along[0], -along[1]] : along;
+}
+
+/** Direction of the line that fits points with least squared distance. */
+function mainAxis(points: readonly Point[]): Point {
+  const mean = (axis: 0 | 1) => points.reduce((sum, point) => sum + point[axis], 0) / points.length;
+  const [middleX, middleY] = [mean(0), mean(1)];
+  let [xx, xy, yy] = [0, 0, 0];
+  for (const [x, y] of points) {
+    xx += (x - middleX) ** 2;
+    xy += (x - middleX) * (y - middleY);
+    yy += (y - middleY) ** 2;
+  }
+  const angle = Math.atan2(2 * xy, xx - yy) / 2;
+  return [Math.cos(angle), Math.sin(angle)];
+}
+
+/** A line from a to b, and how far a point lies to the left of it. */
+function straight(a: Point, b: Point) {
+  const [x, y] = unit(minus(b, a));
+  return { sideOf: (point: Point) => x * (point[1] - a[1]) - y * (point[0] - a[0]) };
+}
+
+function inOrder(points: readonly Point[], from: Point, to: Point): readonly Point[] {
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last) return points;
+  const forward = distance(first, from) + distance(last, to);
+  const backward = distance(first, to) + distance(last, from);
+  return forward <= backward ? points : [...points].reverse();
+}
+
+/** The part of a curve from its first inner mark to its last. */
+function betweenMarks(curve: Point[]): Point[] {
+  const inner = curve.slice(chordsBetween, -chordsBetween);
+  return inner.length > 0 ? inner : curve;
+}
+
+/** How far behind the root the curve crosses the line that halves the corner, at its deepest. */
+function depthBehind(root: Point, bisector: Point, curve: Outline): number | undefined {
+  let deepest: number | undefined;
+  for (let i = 1; i < curve.length; i++) {
+    const [a, b] = [minus(curve[i - 1] as Point, root), minus(curve[i] as Point, root)];
+    const across = (point: Point) => bisector[0] * point[1] - bisector[1] * point[0];
+    const [sideA, sideB] = [across(a), across(b)];
+    if (sideA === sideB || sideA * sideB > 0) continue;
+    const share = sideA / (sideA - sideB);
+    const depth = -((1 - share) * dot(a, bisector) + share * dot(b, bisector));
+    deepest = Math.max(deepest ?? depth, depth);
+  }
+  return deepest;
+}
+
+function distanceToLine(point: Point, line: Outline): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < line.length; i++) {
+    const a = line[i - 1] as Point;
+    const run = minus(line[i] as Point, a);
+    const share = Math.max(0, Math.min(1, dot(minus(point, a), run) / dot(run, run)));
+    least = Math.min(least, distance(point, [a[0] + share * run[0], a[1] + share * run[1]]));
+  }
+  return least;
+}
