@@ -13,7 +13,7 @@ describe('the layout stands still from the first paint to the last line', () => 
   it.each(sampledPages)('%s', async (path) => {
     const shifts = await visit(
       path,
-      { width: 360, height: 640, units: 'metric' },
+      { width: 360, height: 2000, units: 'metric' },
       async ({ page, quiet }) => {
         await quiet();
         await readToTheEnd(page, 80);

@@ -1,4 +1,4 @@
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 
 export interface Reader {
@@ -19,41 +19,62 @@ export interface Visit {
   quiet(): Promise<void>;
 }
 
-let browser: Promise<Browser> | undefined;
-const sharedBrowser = () => {
-  browser ??= chromium.connect(inject('browser'));
-  return browser;
-};
+/** A tab that is used for one visit after another: opening one costs more than most visits. */
+interface Tab {
+  page: Page;
+  devtools: CDPSession;
+  trouble: string[];
+  quiet: Visit['quiet'];
+}
 
-/** Opens the site's page at `path` (base path included), hands it over, and closes it again. */
+const origin = new URL(inject('address')).origin;
+let browser: Promise<Browser> | undefined;
+const tabs = new Map<boolean, Promise<Tab>>();
+
+/**
+ * Opens the site's page at `path` (base path included) as a reader who was never here before, and
+ * hands it over.
+ */
 export async function visit<T>(
   path: string,
   reader: Reader,
   look: (visit: Visit) => Promise<T>,
 ): Promise<T> {
   const { theme = 'light', units = 'us', width = 1280, height = 800, scripts = true } = reader;
-  const options: BrowserContextOptions = {
-    baseURL: new URL(inject('address')).origin,
-    colorScheme: theme,
-    javaScriptEnabled: scripts,
-    viewport: { width, height },
-    // Its downloads would mix with those of the page; tests of the offline copy allow it.
-    serviceWorkers: 'block',
-  };
-  const context = await (await sharedBrowser()).newContext(options);
-  context.setDefaultTimeout(10_000);
+  const { page, devtools, trouble, quiet } = await tabFor(scripts);
+  await page.emulateMedia({ colorScheme: theme, media: null });
+  await page.setViewportSize({ width, height });
+  trouble.length = 0;
+  await page.goto(units === 'metric' ? `${path}?units=metric` : path, { waitUntil: 'load' });
   try {
-    const page = await context.newPage();
-    const { trouble, quiet } = listen(page, options.baseURL ?? '');
-    if (scripts) await context.addInitScript(reportPolicyViolations);
-    await page.goto(units === 'metric' ? `${path}?units=metric` : path, { waitUntil: 'load' });
     return await look({ page, trouble, quiet });
   } finally {
-    await context.close();
+    await page.goto('about:blank');
+    await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: 'all' });
   }
 }
 
-function listen(page: Page, origin: string): Pick<Visit, 'trouble' | 'quiet'> {
+function tabFor(scripts: boolean): Promise<Tab> {
+  const tab = tabs.get(scripts) ?? openTab(scripts);
+  tabs.set(scripts, tab);
+  return tab;
+}
+
+async function openTab(scripts: boolean): Promise<Tab> {
+  browser ??= chromium.connect(inject('browser'));
+  const context = await (await browser).newContext({
+    baseURL: origin,
+    javaScriptEnabled: scripts,
+    // Its downloads would mix with those of the page; tests of the offline copy allow it.
+    serviceWorkers: 'block',
+  });
+  context.setDefaultTimeout(10_000);
+  if (scripts) await context.addInitScript(reportPolicyViolations);
+  const page = await context.newPage();
+  return { page, devtools: await context.newCDPSession(page), ...listen(page) };
+}
+
+function listen(page: Page): Pick<Visit, 'trouble' | 'quiet'> {
   const trouble: string[] = [];
   let pending = 0;
   let lastChange = Date.now();
@@ -72,7 +93,7 @@ function listen(page: Page, origin: string): Pick<Visit, 'trouble' | 'quiet'> {
   page.on('pageerror', (error) => trouble.push(`uncaught: ${error.message}`));
   page.on('request', (request) => {
     const url = request.url();
-    if (!url.startsWith(`${origin}/`) && !/^(data|blob):/.test(url)) {
+    if (!url.startsWith(`${origin}/`) && !/^(data|blob|about):/.test(url)) {
       trouble.push(`request to another host: ${url}`);
     }
   });
