@@ -27,6 +27,8 @@ export default defineConfig({
         test: {
           name: 'site',
           include: [siteTests],
+          // They only read: the files of one worker share the pages that one of them has parsed.
+          isolate: false,
           testTimeout: 60_000,
           hookTimeout: 300_000,
           sequence: { groupOrder: 2 },

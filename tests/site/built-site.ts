@@ -7,7 +7,8 @@ export interface BuiltPage {
   /** As in a link: base path, final slash; `/404.html` for the page of lost addresses. */
   path: string;
   html: string;
-  document: HtmlElement;
+  /** Parsed when it is first asked for. */
+  readonly document: HtmlElement;
 }
 
 export interface BuiltSite {
@@ -38,7 +39,15 @@ export function readSite(directory: string, base: string): BuiltSite {
     .map((name) => {
       const html = readFileSync(join(directory, name), 'utf8');
       const path = base + name.replace(/(^|\/)index\.html$/, '$1');
-      return { path, html, document: new Parser(parserSettings).parseHtml(html) };
+      let document: HtmlElement | undefined;
+      return {
+        path,
+        html,
+        get document() {
+          document ??= new Parser(parserSettings).parseHtml(html);
+          return document;
+        },
+      };
     });
   return { directory, base, pages, files: new Set(names.map((name) => base + name)) };
 }
