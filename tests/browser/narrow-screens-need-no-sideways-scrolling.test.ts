@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { sampledPages } from './page-paths.ts';
+import { allPages } from './page-paths.ts';
 import { readToTheEnd } from './read-to-the-end.ts';
 import { visit } from './reader.ts';
 
@@ -8,7 +8,7 @@ import { visit } from './reader.ts';
 const widths = [360, 320];
 
 describe('every page fits 360 px, and 320 px as at 400 % zoom', () => {
-  it.each(sampledPages)('%s', async (path) => {
+  it.each(allPages)('%s', async (path) => {
     const found = await visit(path, { width: 360 }, async ({ page }) => {
       await readToTheEnd(page);
       const sticking: string[] = [];

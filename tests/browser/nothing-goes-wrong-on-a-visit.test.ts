@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { sampledPages } from './page-paths.ts';
+import { allPages } from './page-paths.ts';
 import { readToTheEnd } from './read-to-the-end.ts';
 import { visit } from './reader.ts';
 
 describe('no error, nothing refused by the policy, no request to another host', () => {
-  it.each(sampledPages)('%s', async (path) => {
+  it.each(allPages)('%s', async (path) => {
     const found = await visit(path, {}, async ({ page, trouble, quiet }) => {
       await readToTheEnd(page);
       await quiet();
