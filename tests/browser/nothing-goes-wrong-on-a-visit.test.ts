@@ -8,7 +8,7 @@ describe('no error, nothing refused by the policy, no request to another host', 
     const found = await visit(path, {}, async ({ page, trouble, quiet }) => {
       await readToTheEnd(page);
       await quiet();
-      return trouble;
+      return [...trouble];
     });
     expect(found).toEqual([]);
   });
