@@ -1,78 +1,65 @@
 /**
- * One-dimensional cutting stock, every bar alike: best-fit decreasing, then a bounded search.
- * Lengths are whole numbers of any one unit, so that sums are exact.
+ * One-dimensional cutting stock, every bar alike: two quick plans, the better of them searched on
+ * within a step limit. Lengths are whole numbers of any one unit, so that sums are exact.
  */
+import { fullestBars, longestFirst, type Pattern } from './cut-patterns.ts';
+import { type Alike, leastBars } from './least-bars.ts';
+import { searchBars } from './search-bars.ts';
+
 export interface CutBars {
-  /** The lengths cut from each bar, longest first. */
-  bars: number[][];
+  /** Bars that are cut alike stand together. */
+  patterns: Pattern[];
+  /** How many bars they are. */
+  bars: number;
+  /** No plan needs fewer. */
   lowerBound: number;
 }
 
-/** The least bars that any plan needs: bound L2 of Martello and Toth (1990), never below the sum bound. */
-export function leastBars(lengths: readonly number[], capacity: number): number {
-  let least = Math.ceil(lengths.reduce((sum, length) => sum + length, 0) / capacity);
-  for (const small of new Set([0, ...lengths.filter((length) => 2 * length <= capacity)])) {
-    const alone = lengths.filter((length) => length > capacity - small);
-    const half = lengths.filter((length) => length <= capacity - small && 2 * length > capacity);
-    const rest = lengths.filter((length) => 2 * length <= capacity && length >= small);
-    const total = (list: number[]) => list.reduce((sum, length) => sum + length, 0);
-    const spare = half.length * capacity - total(half);
-    const more = Math.max(0, Math.ceil((total(rest) - spare) / capacity));
-    least = Math.max(least, alone.length + half.length + more);
+/** Longer lists are left as the quick plans cut them: a search would not get far in its time. */
+const mostSearched = 1000;
+
+/** Cuts `pieces`, none longer than `capacity`. `looks` bounds the search; see `searchBars`. */
+export function cutBars(pieces: readonly Alike[], capacity: number, looks = 400_000): CutBars {
+  const falling = merged(pieces);
+  const lowerBound = leastBars(falling, capacity);
+  let patterns = longestFirst(falling, capacity);
+  let bars = barsOf(patterns);
+  if (bars > lowerBound) {
+    const fuller = fullestBars(falling, capacity);
+    if (barsOf(fuller) < bars) patterns = fuller;
+    bars = barsOf(patterns);
   }
-  return least;
+  const many = falling.reduce((sum, { count }) => sum + count, 0);
+  if (bars > lowerBound && many <= mostSearched) {
+    const lengths = falling.flatMap(({ length, count }) => Array<number>(count).fill(length));
+    const found = searchBars(lengths, capacity, bars, lowerBound, looks);
+    if (found) patterns = together(found);
+    bars = barsOf(patterns);
+  }
+  return { patterns, bars, lowerBound };
 }
 
-/** Each piece, longest first, into the bar that it leaves the least of. */
-function bestFit(sorted: readonly number[], capacity: number): number[][] {
-  const bars: { left: number; pieces: number[] }[] = [];
-  for (const length of sorted) {
-    let best: (typeof bars)[number] | undefined;
-    for (const bar of bars) if (bar.left >= length && (!best || bar.left < best.left)) best = bar;
-    if (!best) {
-      best = { left: capacity, pieces: [] };
-      bars.push(best);
-    }
-    best.left -= length;
-    best.pieces.push(length);
-  }
-  return bars.map((bar) => bar.pieces);
+const barsOf = (patterns: readonly Pattern[]): number =>
+  patterns.reduce((sum, { bars }) => sum + bars, 0);
+
+/** One entry for each length, longest first. */
+function merged(pieces: readonly Alike[]): Alike[] {
+  const counts = new Map<number, number>();
+  for (const { length, count } of pieces) counts.set(length, (counts.get(length) ?? 0) + count);
+  return [...counts]
+    .map(([length, count]) => ({ length, count }))
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => b.length - a.length);
 }
 
-/** Cuts `lengths`, none longer than `capacity`; stops searching after `steps` placements. */
-export function cutBars(lengths: readonly number[], capacity: number, steps = 4000): CutBars {
-  const sorted = [...lengths].sort((a, b) => b - a);
-  const lowerBound = leastBars(sorted, capacity);
-  let best = bestFit(sorted, capacity);
-  const left: number[] = [];
-  const pieces: number[][] = [];
-  let taken = 0;
-  const place = (index: number): void => {
-    if (best.length === lowerBound || taken >= steps || pieces.length >= best.length) return;
-    const length = sorted[index];
-    if (length === undefined) {
-      best = pieces.map((bar) => [...bar]);
-      return;
-    }
-    taken += 1;
-    // Two bars with the same length left lead to the same plans.
-    const choices = [...new Set(left.filter((rest) => rest >= length))].sort((a, b) => a - b);
-    for (const rest of choices) {
-      const bar = left.indexOf(rest);
-      left[bar] = rest - length;
-      pieces[bar]?.push(length);
-      place(index + 1);
-      pieces[bar]?.pop();
-      left[bar] = rest;
-    }
-    if (pieces.length + 1 < best.length) {
-      left.push(capacity - length);
-      pieces.push([length]);
-      place(index + 1);
-      left.pop();
-      pieces.pop();
-    }
-  };
-  place(0);
-  return { bars: best, lowerBound };
+function together(bars: readonly number[][]): Pattern[] {
+  const patterns = new Map<string, Pattern>();
+  for (const bar of bars) {
+    const pieces = merged(bar.map((length) => ({ length, count: 1 })));
+    const key = pieces.map(({ length, count }) => `${count}x${length}`).join(' ');
+    const same = patterns.get(key);
+    if (same) same.bars += 1;
+    else patterns.set(key, { bars: 1, pieces });
+  }
+  return [...patterns.values()];
 }

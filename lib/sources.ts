@@ -368,6 +368,22 @@ export const sources = {
     is: 'arithmetic that somebody else did',
     weak: true,
   },
+  'martello-toth-1990': {
+    title:
+      'S. Martello, P. Toth, Lower bounds and reduction procedures for the bin packing problem, Discrete Applied Mathematics 28',
+    publisher: 'Elsevier',
+    edition: '1990',
+    type: 'article-journal',
+    is: 'the fewest bars that any cutting plan can need',
+  },
+  'gupta-ho-1999': {
+    title:
+      'J. N. D. Gupta, J. C. Ho, A new heuristic algorithm for the one-dimensional bin-packing problem, Production Planning & Control 10',
+    publisher: 'Taylor & Francis',
+    edition: '1999',
+    type: 'article-journal',
+    is: 'filling one bar after the other as full as it gets',
+  },
   gate: {
     title: 'Graduate Aptitude Test in Engineering, papers in mechanical and production engineering',
     publisher: 'Indian Institutes of Technology',

@@ -1,10 +1,11 @@
 import { defineProcedure } from '../calculation.ts';
 import { cutBars } from '../cut-bars.ts';
+import { lengthText } from '../length-text.ts';
 import { NoAnswer } from '../no-answer.ts';
 
 /** Parts of an inch in which both {1/64 in} and a micrometer are whole, so that sums are exact. */
 const parts = 25_400 * 64;
-const mostPieces = 1000;
+const mostPieces = 10_000;
 
 export default defineProcedure({
   title: 'Cutting plan for bars',
@@ -85,6 +86,8 @@ export default defineProcedure({
   cite: [
     { source: 'common-practice', at: 'kerf and trim', known: 'practice' },
     { source: 'geometry', at: 'lengths along a bar add up', known: 'derived' },
+    { source: 'martello-toth-1990', at: 'lower bound L2', known: 'memory' },
+    { source: 'gupta-ho-1999', at: 'minimum bin slack', known: 'memory' },
   ],
   compute({ pieces, stockLength, kerf, trim }) {
     const whole = (inches: number) => Math.round(inches * parts);
@@ -97,21 +100,23 @@ export default defineProcedure({
     const long = pieces.find(({ length }) => whole(length) + whole(kerf) > capacity);
     if (long)
       throw new NoAnswer(
-        `A piece of {${long.length} in} is longer than a trimmed bar; buy longer bars`,
+        `A piece of ${lengthText(long.length)} is longer than a trimmed bar; buy longer bars`,
         'pieces',
       );
-    const lengths = pieces.flatMap(({ length, count }) =>
-      Array<number>(count).fill(whole(length) + whole(kerf)),
-    );
-    const plan = cutBars(lengths, capacity);
-    const rows = plan.bars.map((cut, at) => {
-      const net = cut.map((length) => (length - whole(kerf)) / parts);
-      const used = net.reduce((sum, length) => sum + length, 0);
-      const text = [...new Set(net)]
-        .map((length) => `${net.filter((other) => other === length).length} × {${length} in}`)
-        .join(', ');
-      return { bar: at + 1, pieces: text, used, waste: Math.max(0, stockLength - used) };
-    });
+    const kerfParts = whole(kerf);
+    const alike = pieces.map(({ length, count }) => ({ length: whole(length) + kerfParts, count }));
+    const plan = cutBars(alike, capacity);
+    const rows = plan.patterns
+      .flatMap((pattern) => Array<typeof pattern>(pattern.bars).fill(pattern))
+      .map((pattern, at) => {
+        const cut = pattern.pieces.map((it) => ({
+          length: (it.length - kerfParts) / parts,
+          count: it.count,
+        }));
+        const used = cut.reduce((sum, { length, count }) => sum + length * count, 0);
+        const text = cut.map(({ length, count }) => `${count} × ${lengthText(length)}`).join(', ');
+        return { bar: at + 1, pieces: text, used, waste: Math.max(0, stockLength - used) };
+      });
     const bought = rows.length * stockLength;
     return {
       bars: rows.length,
@@ -122,7 +127,12 @@ export default defineProcedure({
       because: [
         {
           kind: 'rule',
-          text: 'Longest first, each piece into the bar that it fills best; then a search for a plan with fewer bars.',
+          text: 'The longest pieces first; then each bar as full as it gets; then a search for a plan with fewer bars, which stops after a set number of steps. The plan with the fewest bars stands.',
+        },
+        {
+          kind: 'rule',
+          text: 'The fewest that any plan needs: all pieces over the length of a bar, or more where long pieces cannot share one.',
+          cite: { source: 'martello-toth-1990', at: 'lower bound L2', known: 'memory' },
         },
       ],
     };
