@@ -17,7 +17,7 @@ describe('on paper', () => {
       );
       const sheets = (await PDFDocument.load(pdf)).getPages();
       expect(sheets.length).toBeGreaterThanOrEqual(1);
-      expect(sheets.length).toBeLessThanOrEqual(8);
+      expect(sheets.length).toBeLessThanOrEqual(7);
       for (const sheet of sheets) {
         // Chromium rounds a sheet up to whole pixels.
         expect(Math.abs(sheet.getWidth() - size[0])).toBeLessThan(2);
