@@ -1,6 +1,7 @@
 /**
  * Section lining of base metal: slanted lines inside an outline, as one path. Drawn as lines, not
- * as a pattern, since a pattern needs an id and many drawings share a page.
+ * as a pattern, since a pattern needs an id and many drawings share a page. Each line is told from
+ * the end of the one before: lines between parallel edges then read alike and pack small.
  */
 import { round } from './Sketch.tsx';
 import type { Point } from './scale.ts';
@@ -11,11 +12,18 @@ export function hatch(outline: readonly Point[], spacing = 9): string {
   const first = Math.ceil(Math.min(...offsets) / spacing) * spacing;
   const last = Math.max(...offsets);
   let path = '';
+  let pen: Point = [0, 0];
+  const to = (x: number, y: number): string => {
+    const step = `${round(x - pen[0])} ${round(y - pen[1])}`;
+    pen = [x, y];
+    return step;
+  };
   for (let offset = first; offset < last; offset += spacing) {
     const cuts = crossings(outline, offset);
     for (let i = 0; i + 1 < cuts.length; i += 2) {
-      const [from, to] = [cuts[i] as number, cuts[i + 1] as number];
-      path += `M${round(from)} ${round(offset - from)}L${round(to)} ${round(offset - to)}`;
+      // A tenth of a unit is kept, so that the rounding of one line does not shift the next.
+      const [from, end] = [round(cuts[i] as number), round(cuts[i + 1] as number)];
+      path += `m${to(from, round(offset - from))} ${to(end, round(offset - end))}`;
     }
   }
   return path;

@@ -3,6 +3,8 @@
  * away, and no word of the house style's short list.
  */
 import { readdirSync, readFileSync } from 'node:fs';
+import { fleschKincaid } from 'flesch-kincaid';
+import { syllable } from 'syllable';
 import { describe, expect, it } from 'vitest';
 
 const folder = 'content/lessons';
@@ -44,6 +46,25 @@ const sentences = (text: string): string[] =>
     .split(/(?<=[.!?:])\s+|\n\s*\n|\n\s*(?:[-*]|\d+\.)\s/)
     .map((sentence) => sentence.replace(/[*_`[\]]/g, '').trim());
 
+/** School grade by Flesch and Kincaid (US Navy, 1975); a colon does not end a sentence here. */
+function grade(text: string): number {
+  const whole = text.split(/(?<=[.!?])\s+|\n\s*\n/).filter((it) => /[a-z]{2}/i.test(it));
+  const words = text.match(/[A-Za-z][A-Za-z’'-]*/g) ?? [];
+  const syllables = words.reduce((sum, word) => sum + syllable(word), 0);
+  return fleschKincaid({ sentence: whole.length, word: words.length, syllable: syllables });
+}
+
+describe('the grade of a text', () => {
+  it('tells a hard sentence from an easy one', () => {
+    expect(grade('The arc melts the rod. The rod fills the pool.')).toBeLessThan(2);
+    expect(
+      grade(
+        'Discontinuities attributable to inadequate interpass preparation necessitate supplementary examination.',
+      ),
+    ).toBeGreaterThan(20);
+  });
+});
+
 const unwanted = [/\bobviously\b/i, /\bcolour\b/i, /\bmetre\b/i, /\bgrey\b/i, /\bcentre\b/i];
 
 describe.each(lessons)('$name', ({ body }) => {
@@ -64,6 +85,11 @@ describe.each(lessons)('$name', ({ body }) => {
     expect(sentences(prose(body)).filter((sentence) => sentence.split(/\s+/).length > 35)).toEqual(
       [],
     );
+  });
+
+  it('reads like the seventh grade or easier', () => {
+    const plain = prose(body.replace(/^(#|\|).*$/gm, ''));
+    expect(grade(plain)).toBeLessThan(7);
   });
 
   it('keeps to the house style', () => {
