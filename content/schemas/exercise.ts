@@ -15,6 +15,14 @@ const piece = z.strictObject({
   length: quantity.describe('Length of one piece.'),
   count: count.describe('Pieces in one coupon.'),
   steel: z.string().describe('Designation of the steel.'),
+  sides: z
+    .literal(2)
+    .optional()
+    .describe('2 where one attempt welds one side only, so that the piece can serve twice.'),
+  bevel: z
+    .enum(['here', 'bought'])
+    .optional()
+    .describe('Who bevels it: the class, or the supplier; none for square edges.'),
   note: sentence.optional().describe('How it is prepared: bevel, scale off, edge ground.'),
 });
 
@@ -85,6 +93,9 @@ export const exerciseSchema = z.strictObject({
   joint: z.array(joint).describe('Joints or pad; empty where nothing is welded.'),
   summary: sentence.describe('One sentence: what is welded and what it trains.'),
   coupon: z.array(piece).describe('Metal that one attempt uses up; empty where another pays.'),
+  passes: count
+    .optional()
+    .describe('Passes in each weld of the coupon, where a tee carries several.'),
   metalFrom: idList
     .optional()
     .describe('The exercises whose metal is used here, and counted there.'),
