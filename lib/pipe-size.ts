@@ -17,3 +17,7 @@ export function pipeSize(nps: Nps, schedule: Schedule): { outside: Printed; wall
     wall: { us: wall[0], metric: wall[1] },
   };
 }
+
+/** Pounds a foot of pipe weighs, by the formula of ASME B36.10M; inches. */
+export const poundsPerFoot = (outside: number, wall: number): number =>
+  10.68 * (outside - wall) * wall;

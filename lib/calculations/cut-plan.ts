@@ -1,10 +1,8 @@
+import { planBars, tooLong } from '../bar-plan.ts';
 import { defineProcedure } from '../calculation.ts';
-import { cutBars } from '../cut-bars.ts';
 import { lengthText } from '../length-text.ts';
 import { NoAnswer } from '../no-answer.ts';
 
-/** Parts of an inch in which both {1/64 in} and a micrometer are whole, so that sums are exact. */
-const parts = 25_400 * 64;
 const mostPieces = 10_000;
 
 export default defineProcedure({
@@ -90,33 +88,29 @@ export default defineProcedure({
     { source: 'gupta-ho-1999', at: 'minimum bin slack', known: 'memory' },
   ],
   compute({ pieces, stockLength, kerf, trim }) {
-    const whole = (inches: number) => Math.round(inches * parts);
     const total = pieces.reduce((sum, { count }) => sum + count, 0);
     if (total === 0) throw new NoAnswer('Give at least one piece to cut', 'pieces');
     if (total > mostPieces)
       throw new NoAnswer(`A plan holds up to ${mostPieces} pieces; split the order`, 'pieces');
-    // The last piece of a full bar needs no cut, so each bar is one kerf longer than it is.
-    const capacity = whole(stockLength) - whole(trim) + whole(kerf);
-    const long = pieces.find(({ length }) => whole(length) + whole(kerf) > capacity);
-    if (long)
+    const stock = { length: stockLength, kerf, trim };
+    const long = tooLong(
+      pieces.map(({ length }) => length),
+      stock,
+    );
+    if (long !== undefined)
       throw new NoAnswer(
-        `A piece of ${lengthText(long.length)} is longer than a trimmed bar; buy longer bars`,
+        `A piece of ${lengthText(long)} is longer than a trimmed bar; buy longer bars`,
         'pieces',
       );
-    const kerfParts = whole(kerf);
-    const alike = pieces.map(({ length, count }) => ({ length: whole(length) + kerfParts, count }));
-    const plan = cutBars(alike, capacity);
+    const plan = planBars(pieces, stock);
     const rows = plan.patterns
       .flatMap((pattern) => Array<typeof pattern>(pattern.bars).fill(pattern))
-      .map((pattern, at) => {
-        const cut = pattern.pieces.map((it) => ({
-          length: (it.length - kerfParts) / parts,
-          count: it.count,
-        }));
-        const used = cut.reduce((sum, { length, count }) => sum + length * count, 0);
-        const text = cut.map(({ length, count }) => `${count} × ${lengthText(length)}`).join(', ');
-        return { bar: at + 1, pieces: text, used, waste: Math.max(0, stockLength - used) };
-      });
+      .map(({ pieces: cut, used }, at) => ({
+        bar: at + 1,
+        pieces: cut.map(({ length, count }) => `${count} × ${lengthText(length)}`).join(', '),
+        used,
+        waste: Math.max(0, stockLength - used),
+      }));
     const bought = rows.length * stockLength;
     return {
       bars: rows.length,

@@ -1,6 +1,6 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
 import { orderedPipe } from '../inputs/pipe.ts';
-import { pipeSize } from '../pipe-size.ts';
+import { pipeSize, poundsPerFoot } from '../pipe-size.ts';
 import { citePipe, pipeDisagreements } from '../tables/pipe-b36.10.ts';
 
 export default defineProcedure({
@@ -53,7 +53,7 @@ export default defineProcedure({
         metric: rounded(outside.metric - 2 * wall.metric, 2),
       },
       massPerLength: {
-        us: 10.68 * (outside.us - wall.us) * wall.us,
+        us: poundsPerFoot(outside.us, wall.us),
         metric: 0.0246615 * (outside.metric - wall.metric) * wall.metric,
       },
       because,
