@@ -29,6 +29,8 @@ export interface Props {
   fill?: FillLines | undefined;
   /** Present where the calculation has lists. */
   lists?: ListParts | undefined;
+  /** What a booth's link gives; it takes the place of what the page gives. */
+  booth?: Typed | undefined;
 }
 
 interface State {
@@ -45,12 +47,13 @@ interface State {
 export default class CalculatorForm extends Component<Props, State> {
   override state: State = { entries: {}, system: 'us', strays: [] };
   form = createRef<HTMLFormElement>();
+  given = this.props.given;
   by = this.answers({});
 
   answers(entries: Entries): Record<System, Answered> {
-    const { calculation, given } = this.props;
+    const { calculation } = this.props;
     const inSystem = (system: System) =>
-      answer(calculation, typedFor(calculation.inputs, entries, given, system));
+      answer(calculation, typedFor(calculation.inputs, entries, this.given, system));
     return { us: inSystem('us'), metric: inSystem('metric') };
   }
 
@@ -58,6 +61,7 @@ export default class CalculatorForm extends Component<Props, State> {
     const { name, calculation } = this.props;
     const system = currentSystem();
     const typed = takeOverTyped(this.form.current, name, calculation.inputs, system);
+    this.given = { ...this.given, ...this.props.booth };
     this.take(typed);
     this.follow();
     addEventListener('units', this.follow);
@@ -106,7 +110,7 @@ export default class CalculatorForm extends Component<Props, State> {
   }
 
   override render() {
-    const { name, calculation, given, lines, texts, Drawing, lists } = this.props;
+    const { name, calculation, lines, texts, Drawing, lists } = this.props;
     const { entries, system, strays } = this.state;
     const { by } = this;
     const inputs: Record<string, Input> = calculation.inputs;
@@ -125,7 +129,7 @@ export default class CalculatorForm extends Component<Props, State> {
             id={`${name}-${field}`}
             input={input}
             entry={entries[field]}
-            given={given[field]}
+            given={this.given[field]}
             system={system}
             problems={problems.filter((problem) => problem.field.split('.')[0] === field)}
             texts={texts?.[field]}

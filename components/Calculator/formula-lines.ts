@@ -15,9 +15,14 @@ export function fillLines(
     if (!answered.ok) continue;
     const texts = slotTexts(formula, answered, system);
     for (const line of form.querySelectorAll<HTMLElement>('[data-line]'))
-      for (const slot of line.querySelectorAll<HTMLElement>(`mtext.${system}[data-in]`))
-        slot.textContent = texts[line.dataset.line ?? '']?.[slot.dataset.in ?? ''] ?? '';
+      fillLine(line, texts[line.dataset.line ?? ''] ?? {}, system);
   }
+}
+
+/** Fills the slots of one line for the readers of one system. */
+export function fillLine(line: HTMLElement, texts: Record<string, string>, system: System): void {
+  for (const slot of line.querySelectorAll<HTMLElement>(`mtext.${system}[data-in]`))
+    slot.textContent = texts[slot.dataset.in ?? ''] ?? '';
 }
 
 export type FillLines = typeof fillLines;

@@ -8,8 +8,8 @@ import { hasLists } from './has-lists.ts';
  * that a page pays for nothing that it does not show.
  */
 export async function live(box: HTMLElement, calculation: Calculation): Promise<void> {
-  const { name = '', given = '{}', drawing } = box.dataset;
-  const [Drawing, fill, lists] = await Promise.all([
+  const { calculator = '', name = '', given = '{}', drawing } = box.dataset;
+  const [Drawing, fill, lists, booth] = await Promise.all([
     drawing
       ? import('../Drawing/live-drawing.ts').then(({ liveDrawing }) => liveDrawing(drawing))
       : undefined,
@@ -19,8 +19,13 @@ export async function live(box: HTMLElement, calculation: Calculation): Promise<
     hasLists(calculation)
       ? import('./list-parts.ts').then(({ listParts }) => listParts)
       : undefined,
+    location.search.includes('booth.')
+      ? import('../Booth/booth-given.ts').then(({ boothGiven }) =>
+          boothGiven(calculator, calculation.inputs),
+        )
+      : undefined,
   ]);
-  const props = { name, calculation, given: JSON.parse(given), Drawing, fill, lists };
+  const props = { name, calculation, given: JSON.parse(given), Drawing, fill, lists, booth };
   hydrate(h(CalculatorForm, props), box);
   box.dataset.alive = '';
 }

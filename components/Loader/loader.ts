@@ -26,6 +26,8 @@ async function start(box: HTMLElement): Promise<void> {
   live(box, calculation);
 }
 
+if (/[?&]booth\./.test(location.search))
+  import('../Booth/follow-booth.ts').then(({ followBooth }) => followBooth());
 for (const box of boxes('calculator')) seen.observe(box);
 for (const box of boxes('practice')) {
   const button = box.querySelector('button');

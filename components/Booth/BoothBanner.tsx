@@ -1,0 +1,95 @@
+import type { BoothRead } from '../../lib/booth/booth-link.ts';
+import { shownBoothNumber } from '../../lib/booth/booth-number.ts';
+import { type BoothWordInLink, boothQuantity } from '../../lib/booth/booth-quantities.ts';
+import Said from '../Reasons/Said.tsx';
+import Both from '../Units/Both.tsx';
+
+/** A block of the page that follows the booth's numbers. */
+export interface Place {
+  kind: 'example' | 'calculator';
+  title: string;
+  /** Of its heading. */
+  id: string;
+}
+
+interface Props {
+  read: BoothRead;
+  /** This page without the booth's numbers. */
+  standard: string;
+  /** Undefined while the examples are still being worked. */
+  places: readonly Place[] | undefined;
+}
+
+/** Whose numbers the page now shows, where they are used, and the way back. */
+export default function BoothBanner({ read: { booth, problems }, standard, places }: Props) {
+  const { place, group, note, numbers } = booth;
+  const words = Object.entries(numbers) as [BoothWordInLink, string][];
+  const whose = [place && `Booth ${place}`, group && `group ${group}`].filter(Boolean).join(', ');
+  return (
+    <aside class="plate wide" aria-label="Numbers of a booth" ref={drawn}>
+      <p>
+        <b>{whose === '' ? 'Numbers of your booth' : `Numbers of ${lower(whose)}`}</b>
+        {words.length === 0 && ': the link sets none, so the standard ones stand.'}
+      </p>
+      {words.length > 0 && (
+        <p>
+          {words.map(([word, text], index) => (
+            <span key={word}>
+              {index > 0 && ' · '}
+              {boothQuantity(word).label}{' '}
+              <b>
+                <Both {...shownBoothNumber(word, text)} />
+              </b>
+            </span>
+          ))}
+        </p>
+      )}
+      {note && <p>From your instructor: {note}</p>}
+      {problems.map((problem) => (
+        <p key={problem} class="problem">
+          <Said text={problem} />. The rest of the link was taken over.
+        </p>
+      ))}
+      {words.length > 0 && <Where places={places} />}
+      <p class="quiet">
+        The facts and the sentences of the text keep the standard numbers. The label on the
+        electrode box and your instructor rule over a link.
+      </p>
+      <p class="screen-only">
+        <a href={standard}>Back to the standard numbers</a>
+      </p>
+    </aside>
+  );
+}
+
+function Where({ places }: { places: readonly Place[] | undefined }) {
+  if (!places) return <p role="status">Working the examples again …</p>;
+  if (places.length === 0)
+    return <p role="status">Nothing on this page asks for them: all of it is standard.</p>;
+  return (
+    <p role="status">
+      Used in{' '}
+      {places.map(({ kind, title, id }, index) => (
+        <span key={id}>
+          {index > 0 && ', '}
+          the {kind} <a href={`#${id}`}>{title}</a>
+        </span>
+      ))}
+      .
+    </p>
+  );
+}
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** Set here and not in the style sheet, which every lesson carries and hardly any needs this for. */
+function drawn(box: HTMLElement | null): void {
+  if (!box) return;
+  for (const [name, value] of Object.entries({
+    display: 'block',
+    padding: '0.8em 1em 0',
+    'border-inline-start-width': '10px',
+    'border-inline-start-color': 'var(--accent)',
+  }))
+    box.style.setProperty(name, value);
+}

@@ -1,0 +1,40 @@
+/**
+ * Loaded where the address holds the numbers of a booth: says so at the top of the page, and works
+ * the examples again with them. The forms take their numbers themselves when they come to life.
+ */
+import { h, render } from 'preact';
+import { loadCalculation } from '../../lib/calculations.ts';
+import BoothBanner, { type Place } from './BoothBanner.tsx';
+import { boothGiven } from './booth-given.ts';
+import { addressWithoutBooth, boothHere } from './booth-here.ts';
+
+export async function followBooth(): Promise<void> {
+  const main = document.querySelector('main');
+  if (!main) return;
+  const box = document.createElement('div');
+  main.prepend(box);
+  const show = (places: readonly Place[] | undefined) =>
+    render(h(BoothBanner, { read: boothHere(), standard: addressWithoutBooth(), places }), box);
+  show(undefined);
+  const forms = await formsThatFollow();
+  const examples = document.querySelectorAll<HTMLElement>('.worked-example');
+  if (examples.length === 0) return show(forms);
+  const { followInExample } = await import('./follow-in-example.ts');
+  const followed = await Promise.all([...examples].map(followInExample));
+  show([...followed.filter((place) => place !== undefined), ...forms]);
+}
+
+/** The forms on the page that take a number of the booth. */
+async function formsThatFollow(): Promise<Place[]> {
+  const boxes = [...document.querySelectorAll<HTMLElement>('[data-calculator]')];
+  const places = await Promise.all(
+    boxes.map(async (box): Promise<Place[]> => {
+      const { calculator = '', name = '' } = box.dataset;
+      const { inputs } = await loadCalculation(calculator);
+      if (Object.keys(boothGiven(calculator, inputs)).length === 0) return [];
+      const title = document.getElementById(`${name}-title`);
+      return title ? [{ kind: 'calculator', title: title.textContent ?? '', id: title.id }] : [];
+    }),
+  );
+  return places.flat();
+}

@@ -1,0 +1,48 @@
+/** The numbers of a booth as a calculation takes them: by the name of the input and its kind. */
+import type { Input, Inputs } from '../calculation.ts';
+import { type Classification, readDigits } from '../tables/electrodes-a5.1.ts';
+import { sameKind } from '../units.ts';
+import type { Booth } from './booth-link.ts';
+import { type BoothWordInLink, boothQuantities, boothQuantity } from './booth-quantities.ts';
+
+/** Inputs that share a name with a quantity of the booth and mean something else. */
+const meansOtherwise: Readonly<Record<string, readonly string[]>> = {
+  // The strip that is bent, which is thinner than the plate in a side bend.
+  'bend-strain': ['thickness'],
+  // What a gauge or a meter read on a finished bead: no setting can stand for it.
+  'visual-check': ['leg'],
+  'procedure-check': ['voltage'],
+  'run-out-heat': ['runOut'],
+  'fillet-profile': ['leg'],
+};
+
+/** What the booth gives to the calculation `id`: input names and texts as a reader would type them. */
+export function fitBooth(
+  id: string,
+  inputs: Inputs,
+  numbers: Booth['numbers'],
+): Record<string, string> {
+  const fitted: Record<string, string> = {};
+  for (const [word, text] of Object.entries(numbers) as [BoothWordInLink, string][])
+    for (const name of boothQuantity(word).feeds) {
+      if (!Object.hasOwn(inputs, name) || meansOtherwise[id]?.includes(name)) continue;
+      const value = valueFor(inputs[name] as Input, word, text);
+      if (value !== undefined) fitted[name] = value;
+    }
+  return fitted;
+}
+
+function valueFor(input: Input, word: BoothWordInLink, text: string): string | undefined {
+  const quantity = boothQuantities[word];
+  if ('list' in input) return undefined;
+  if ('choices' in input) {
+    if (!('choices' in quantity)) return undefined;
+    const kind = readDigits(text as Classification).covering.lowHydrogen
+      ? 'low-hydrogen'
+      : 'not low-hydrogen';
+    return [text, kind].find((one) => input.choices.includes(one));
+  }
+  if ('choices' in quantity) return undefined;
+  const declared = 'printed' in input ? input.printed.us : input.unit;
+  return sameKind(declared, quantity.unit) ? text : undefined;
+}
