@@ -108,7 +108,15 @@ export const calculatorGroups: readonly CalculatorGroup[] = [
   {
     title: 'Tests and inspection',
     summary: 'What is looked at, bent and measured, and what a test then covers.',
-    ids: ['visual-check', 'section-measure', 'bend-strain', 'test-range', 'continuity', 'retest'],
+    ids: [
+      'visual-check',
+      'section-measure',
+      'bend-strain',
+      'bent-specimen',
+      'test-range',
+      'continuity',
+      'retest',
+    ],
   },
   {
     title: 'The class',

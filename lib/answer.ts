@@ -13,6 +13,7 @@ import type {
   QuantityInput,
   Reason,
 } from './calculation.ts';
+import { readDay } from './day-text.ts';
 import { printFraction, ruleOf } from './inches.ts';
 import { NoAnswer } from './no-answer.ts';
 import { readQuantity } from './quantity-text.ts';
@@ -128,6 +129,11 @@ class Edge {
     if (typeof text !== 'string' && typeof text !== 'number')
       return this.refuse(field, `${input.label} needs one value`);
     if ('choices' in input) return this.readChoice(input, String(text), field);
+    if ('date' in input) {
+      const day = readDay(String(text));
+      if ('problem' in day) return this.refuse(field, `${input.label} ${day.problem}`);
+      return { value: day.day, given: { text: day.day } };
+    }
     return this.readSize(input, String(text), field);
   }
 

@@ -71,13 +71,19 @@ export interface ChoiceInput extends Asked {
   default?: string;
 }
 
+/** A calendar day; `compute` receives it as `2026-03-02`. */
+export interface DateInput extends Asked {
+  date: true;
+  example: string;
+}
+
 /** Rows of the same shape: deposits, pieces, events of a log. */
 export interface ListInput extends Asked {
-  list: Record<string, QuantityInput | PrintedInput | ChoiceInput>;
+  list: Record<string, QuantityInput | PrintedInput | ChoiceInput | DateInput>;
   example: readonly Record<string, string>[];
 }
 
-export type Input = QuantityInput | PrintedInput | ChoiceInput | ListInput;
+export type Input = QuantityInput | PrintedInput | ChoiceInput | DateInput | ListInput;
 export type Inputs = Record<string, Input>;
 
 interface Told {
@@ -167,7 +173,9 @@ type ValueOf<F> = F extends { choices: readonly (infer C)[] }
     ? ValuesOf<L>[]
     : F extends { printed: unknown }
       ? Printed
-      : number;
+      : F extends { date: true }
+        ? string
+        : number;
 export type ValuesOf<I> = {
   [K in keyof I]: ValueOf<I[K]> | (I[K] extends { optional: true } ? undefined : never);
 };

@@ -11,7 +11,7 @@ export type Row = Record<string, string>;
 export type Entry = { text: string; system: System } | { rows: Row[] };
 export type Entries = Record<string, Entry>;
 
-const declaredUnit = (input: Input): Unit | undefined =>
+export const declaredUnit = (input: Input): Unit | undefined =>
   'unit' in input ? input.unit : 'printed' in input ? input.printed.us : undefined;
 
 /** The system of a declared unit: a number that the page or the source gives bare stands in it. */

@@ -5,7 +5,8 @@ import { rangeText } from './range-text.ts';
 
 /** Under a box: which values are answered, and how a reader gets one. Drawn at build only. */
 export default function FieldHelp({ id, input }: { id: string; input: Input }) {
-  const range = 'limits' in input ? rangeText(input) : '';
+  const range =
+    'limits' in input ? rangeText(input) : 'date' in input ? 'year-month-day, 2026-03-02' : '';
   return (
     <>
       {range !== '' && (

@@ -1,15 +1,15 @@
 import { Component } from 'preact';
-import type { PrintedInput, QuantityInput } from '../../lib/calculation.ts';
+import type { DateInput, PrintedInput, QuantityInput } from '../../lib/calculation.ts';
 import { type System, unitFor, unitSign } from '../../lib/units.ts';
-import { boxText, opening } from '../Calculator/entries.ts';
+import { boxText, declaredUnit, opening } from '../Calculator/entries.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
 import Both from '../Units/Both.tsx';
 import Kept from './Kept.tsx';
 import Problems from './Problems.tsx';
 
-type Props = FieldProps & { input: QuantityInput | PrintedInput };
+type Props = FieldProps & { input: QuantityInput | PrintedInput | DateInput };
 
-/** A size: a box for a number, a fraction, or a number with its unit. */
+/** A box for a number, a fraction, a number with its unit, or a day. */
 export default class QuantityField extends Component<Props, { letters: boolean }> {
   override state = { letters: false };
 
@@ -23,8 +23,8 @@ export default class QuantityField extends Component<Props, { letters: boolean }
           ? entry.text
           : boxText(input, entry.text, entry.system, system)
         : opened[system];
-    const declared = 'printed' in input ? input.printed.us : input.unit;
-    const shown = (reader: System) => unitSign(unitFor(declared, reader));
+    const declared = declaredUnit(input);
+    const shown = (reader: System) => (declared ? unitSign(unitFor(declared, reader)) : '');
     return (
       <div class="field">
         <Kept as="label" for={id} html={texts?.label} />
@@ -32,7 +32,7 @@ export default class QuantityField extends Component<Props, { letters: boolean }
           <input
             id={id}
             type="text"
-            inputMode={letters ? 'text' : 'decimal'}
+            inputMode={letters || !declared ? 'text' : 'decimal'}
             autocomplete="off"
             spellcheck={false}
             value={text}

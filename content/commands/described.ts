@@ -26,6 +26,7 @@ function describeInput(input: Input): object {
   if ('list' in input) return { ...shared, rows: mapValues(input.list, describeInput) };
   if ('choices' in input)
     return { ...shared, choices: input.choices, ...(input.default && { default: input.default }) };
+  if ('date' in input) return { ...shared, date: true };
   const unit = 'printed' in input ? input.printed.us : input.unit;
   return {
     ...shared,

@@ -29,12 +29,17 @@ const junk = fc.oneof(
     '3,500',
     '<script>',
     '9'.repeat(400),
+    '2026-02-30',
   ),
 );
 
 function sensible(input: Input): fc.Arbitrary<unknown> {
   if ('list' in input) return fc.array(fc.record(mapped(input.list)), { maxLength: 6 });
   if ('choices' in input) return fc.constantFrom(...input.choices);
+  if ('date' in input)
+    return fc
+      .date({ min: new Date('1990-01-01'), max: new Date('2060-12-31'), noInvalidDate: true })
+      .map((at) => at.toISOString().slice(0, 10));
   const { min = -1e4, max = 1e4 } = input.limits;
   const inside = fc.double({ min, max: Math.min(max, 1e6), noNaN: true });
   return fc.oneof(

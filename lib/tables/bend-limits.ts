@@ -1,0 +1,22 @@
+/** What a bent strap may show on its stretched side. Figures as printed in both systems. */
+import type { Citation } from '../calculation.ts';
+
+const at = (us: number, metric: number) => ({ us, metric });
+
+export const bendD11 = {
+  largest: at(1 / 8, 3),
+  /** Openings longer than this, and no longer than the largest, are added up. */
+  countedFrom: at(1 / 32, 1),
+  sum: at(3 / 8, 10),
+  corner: at(1 / 4, 6),
+  cite: {
+    source: 'aws-d1.1',
+    at: '2020 clause 6.10.3.3, 2015 clause 4.9.3.3',
+    known: 'memory',
+  } as Citation,
+};
+
+export const bendIX = {
+  largest: at(1 / 8, 3),
+  cite: { source: 'asme-ix', at: '2010 QW-163', known: 'read' } as Citation,
+};
