@@ -8,6 +8,14 @@ export function clockText(hours: number): string {
   return `${onClock(minutes)} (${onClock(minutes % 1440)} ${days === 1 ? 'a day' : `${days} days`} later)`;
 }
 
+/** The same as the clock on the wall shows it: 25 is `1:00 the next day`. */
+export function wallClock(hours: number): string {
+  const minutes = Math.round(hours * 60);
+  const days = Math.floor(minutes / 1440);
+  const day = ['', ' the next day'][days] ?? `, ${days} days later`;
+  return `${onClock(minutes % 1440)}${day}`;
+}
+
 const onClock = (minutes: number): string =>
   `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
 

@@ -34,14 +34,28 @@ const { hold, rebake } = ovenRules;
 const both = ({ us, metric }: { us: number; metric: number }) => `${us} °F (${metric} °C)`;
 const rebakeText = `${both(rebake.from)} to ${both(rebake.to)}`;
 
+/** How a log tells its times. */
+export interface Told {
+  time(hours: number): string;
+  /** Stands after a time that comes too early. */
+  hint: string;
+}
+const onRunningClock: Told = {
+  time: clockText,
+  hint: '; past midnight count on, so that 1:00 is 25:00',
+};
+
 export class ExposureLog {
   readonly clock: ExposureClock;
   readonly reasons: string[] = [];
+  private readonly told: Told;
   private bakes = 0;
   private end: 'practice only, tagged' | 'scrap' | undefined;
 
-  constructor(limit: number) {
+  /** `limit`: the longest time in open air, in hours. */
+  constructor(limit: number, told: Told = onRunningClock) {
     this.clock = new ExposureClock(limit);
+    this.told = told;
   }
 
   /** The next row, counted from one. Throws NoAnswer for a row that cannot follow the last. */
@@ -51,13 +65,15 @@ export class ExposureLog {
       this.reasons.push('No opening is logged: they are taken as fresh in the first row.');
     this.advance(row.at);
     const text = this.happen(row);
-    this.reasons.push(`${clockText(row.at)}: ${text}`);
+    this.reasons.push(`${this.told.time(row.at)}: ${text}`);
   }
 
   advance(to: number): void {
     const stayEnded = this.clock.advance(to);
     if (stayEnded !== undefined)
-      this.reasons.push(`${clockText(stayEnded)}: the stay in the oven ends, and they are out.`);
+      this.reasons.push(
+        `${this.told.time(stayEnded)}: the stay in the oven ends, and they are out.`,
+      );
   }
 
   private refuse({ event, at, temperature, hours }: LogEvent, field: (name: string) => string) {
@@ -65,7 +81,7 @@ export class ExposureLog {
     const over = this.clock.stayEnds ?? this.clock.time;
     if (at < over - second)
       throw new NoAnswer(
-        `${clockText(at)} comes before the row above is over, at ${clockText(over)}; past midnight count on, so that 1:00 is 25:00`,
+        `${this.told.time(at)} comes before the row above is over, at ${this.told.time(over)}${this.told.hint}`,
         field('at'),
       );
     if (event === 'opened' && place !== 'container')
@@ -122,7 +138,7 @@ export class ExposureLog {
       return `baked, but not at ${rebakeText} for at least ${rebake.hours} h, so nobody knows that they are dry. It counts as the one rebake.`;
     this.end = undefined;
     this.clock.startAfresh(at + hours);
-    return `rebaked until ${clockText(at + hours)}; the clock starts afresh. There is no second rebake.`;
+    return `rebaked until ${this.told.time(at + hours)}; the clock starts afresh. There is no second rebake.`;
   }
 
   get state(): (typeof exposureStates)[number] {

@@ -1,11 +1,9 @@
 import { defineProcedure } from '../calculation.ts';
-import { clockText, durationText } from '../clock-text.ts';
-import { ExposureLog, exposureStates, logEvents } from '../exposure-log.ts';
+import { durationText, wallClock } from '../clock-text.ts';
+import { exposureStates, logEvents } from '../exposure-log.ts';
+import { exposureNow } from '../exposure-now.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
-import { refuseOvenAdvice } from '../low-hydrogen-only.ts';
-import { NoAnswer } from '../no-answer.ts';
 import { holdRule, rebakeRule, tagRule } from '../oven-rules.ts';
-import { exposureOf } from '../tables/exposure-d1.1.ts';
 
 export default defineProcedure({
   title: 'Electrodes out of the oven',
@@ -76,18 +74,8 @@ export default defineProcedure({
     hoursLeft: { label: 'Left on the clock', unit: 'h', digits: 3 },
     mayReturnToOven: { label: 'May go back into the holding oven', yes: true },
     mayRebake: { label: 'May be rebaked', yes: true },
-    backBy: {
-      label: 'Back in the oven by, on the log’s clock',
-      unit: 'h',
-      digits: 4,
-      optional: true,
-    },
-    readyFrom: {
-      label: 'Ready to issue at, on the log’s clock',
-      unit: 'h',
-      digits: 4,
-      optional: true,
-    },
+    backBy: { label: 'Back in the oven by', text: true, optional: true },
+    readyFrom: { label: 'Ready to issue at', text: true, optional: true },
     reasons: { label: 'What each row did', list: { reason: { label: 'Reason', text: true } } },
   },
   beware: [
@@ -101,41 +89,19 @@ export default defineProcedure({
   ],
   related: ['electrode-classification', 'oven-load'],
   compute({ classification, designator, events, now }) {
-    refuseOvenAdvice(classification, designator);
-    const { hours, row, cite } = exposureOf(classification, designator);
-    const log = new ExposureLog(hours);
-    for (const [index, event] of events.entries()) log.add(event, index + 1);
-    const { clock } = log;
-    const end = clock.stayEnds ?? clock.time;
-    if (now !== undefined && now < clock.time)
-      throw new NoAnswer(
-        `${clockText(now)} lies before the end of the log, ${clockText(clock.time)}`,
-        'now',
-      );
-    log.advance(now ?? end);
-    const { state } = log;
-    const within = state === 'out, within its time';
-    const usable = within || state.startsWith('in the oven') || state === 'sealed';
-    const hoursLeft = usable ? Math.max(0, hours - clock.hoursOut) : 0;
-    const backBy = within ? clock.time + hoursLeft : undefined;
-    const readyFrom = state === 'in the oven, holding' ? clock.holdEnds : undefined;
-    const when = backBy ?? readyFrom;
-    const next = `${advice[state]}${when === undefined ? '' : ` ${clockText(when)}.`}`;
+    const found = exposureNow({ classification, designator, events, now });
+    const { row, limit, cite, next } = found;
     return {
-      state,
-      hoursOut: clock.hoursOut,
-      hoursLeft,
-      mayReturnToOven: within,
-      mayRebake: log.mayRebake,
-      backBy,
-      readyFrom,
-      reasons: [...log.reasons, next].map((reason) => ({ reason })),
+      state: found.state,
+      hoursOut: found.hoursOut,
+      hoursLeft: found.hoursLeft,
+      mayReturnToOven: found.mayReturnToOven,
+      mayRebake: found.mayRebake,
+      backBy: found.backBy === undefined ? undefined : wallClock(found.backBy),
+      readyFrom: found.readyFrom === undefined ? undefined : wallClock(found.readyFrom),
+      reasons: [...found.reasons, next].map((reason) => ({ reason })),
       because: [
-        {
-          kind: 'row',
-          text: `${row}: at most ${durationText(hours)} in open air.`,
-          cite,
-        },
+        { kind: 'row', text: `${row}: at most ${durationText(limit)} in open air.`, cite },
         holdRule,
         rebakeRule,
         tagRule,
@@ -143,15 +109,3 @@ export default defineProcedure({
     };
   },
 });
-
-const advice: Record<(typeof exposureStates)[number], string> = {
-  sealed: 'Keep the container shut, dry and whole until it is needed.',
-  'out, within its time': 'Use them, or have them back in the oven by',
-  'in the oven, holding':
-    'Taken out before the hold is whole, the clock has run on. They are ready at',
-  'in the oven, ready': 'They may be issued.',
-  'out too long': 'Rebake them once, or tag them for practice pads. They are not low-hydrogen now.',
-  'practice only, tagged':
-    'Practice pads only. Tag them now, before somebody takes one for a coupon.',
-  scrap: 'Into the scrap bin, all of them.',
-};

@@ -1,5 +1,5 @@
 import { defineProcedure } from '../calculation.ts';
-import { clockText, durationText } from '../clock-text.ts';
+import { clockText, durationText, wallClock } from '../clock-text.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
 import { refuseOvenAdvice } from '../low-hydrogen-only.ts';
 import { NoAnswer } from '../no-answer.ts';
@@ -193,10 +193,10 @@ function issuesOf(
     const covers = Math.min(issueEvery, lastArc - at);
     const perBooth = Math.ceil(perHour * covers * (1 + spare / 100) - 1e-9);
     return {
-      at: clockText(at),
+      at: wallClock(at),
       electrodes: perBooth * booths,
       perBooth,
-      backBy: clockText(Math.min(at + limit, lastArc)),
+      backBy: wallClock(Math.min(at + limit, lastArc)),
     };
   });
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockText, durationText } from '../../lib/clock-text.ts';
+import { clockText, durationText, wallClock } from '../../lib/clock-text.ts';
 import { readQuantity } from '../../lib/quantity-text.ts';
 
 describe('clockText', () => {
@@ -20,6 +20,15 @@ describe('clockText', () => {
       }),
     );
   });
+});
+
+describe('wallClock', () => {
+  it.each([
+    [18.25, '18:15'],
+    [23.999, '0:00 the next day'],
+    [25, '1:00 the next day'],
+    [50.5, '2:30, 2 days later'],
+  ])('shows %s h as %s', (hours, text) => expect(wallClock(hours)).toBe(text));
 });
 
 describe('durationText', () => {

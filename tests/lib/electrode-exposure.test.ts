@@ -82,14 +82,18 @@ describe('electrode-exposure: every event from every state', () => {
 describe('electrode-exposure: the clock', () => {
   it('issues again from 1:00 what went back at 21:00 after three hours', () => {
     const log = [row('opened', '18:00'), row('in oven', '21:00', hot)];
-    expect(ask(log)).toMatchObject({ state: 'in the oven, holding', readyFrom: 25, hoursOut: 3 });
+    expect(ask(log)).toMatchObject({
+      state: 'in the oven, holding',
+      readyFrom: '1:00 the next day',
+      hoursOut: 3,
+    });
     expect(ask(log, { now: '24:59' })).toMatchObject({ state: 'in the oven, holding' });
     expect(ask(log, { now: '25:00' })).toMatchObject({ state: 'in the oven, ready', hoursOut: 0 });
     expect(ask([...log, row('out', '25:00')], { now: '26:00' })).toMatchObject({
       state: 'out, within its time',
       hoursOut: 1,
       hoursLeft: 3,
-      backBy: 29,
+      backBy: '5:00 the next day',
     });
   });
 
@@ -122,7 +126,7 @@ describe('electrode-exposure: the clock', () => {
     { classification: 'E7018M', hours: 9 },
     { classification: 'E7016-1', hours: 4 },
   ])('gives $hours h for $classification $designator', ({ hours, ...given }) => {
-    expect(ask([row('out', 0)], given)).toMatchObject({ hoursLeft: hours, backBy: hours });
+    expect(ask([row('out', 0)], given)).toMatchObject({ hoursLeft: hours, backBy: `${hours}:00` });
     expect(ask([row('out', 0)], { ...given, now: String(hours + 0.1) })).toMatchObject({
       state: 'out too long',
     });
@@ -144,12 +148,16 @@ describe('electrode-exposure: the clock', () => {
       row('in oven', 2, { temperature: '100 degF' }),
       row('in oven', 3, hot),
     ];
-    expect(ask(log)).toMatchObject({ state: 'in the oven, holding', hoursOut: 3, readyFrom: 7 });
+    expect(ask(log)).toMatchObject({
+      state: 'in the oven, holding',
+      hoursOut: 3,
+      readyFrom: '7:00',
+    });
   });
 
   it('goes on holding through a second reading of the oven', () => {
     const log = [row('opened', 0), row('in oven', 1, hot), row('in oven', 3, hot)];
-    expect(ask(log)).toMatchObject({ readyFrom: 5 });
+    expect(ask(log)).toMatchObject({ readyFrom: '5:00' });
   });
 
   it('takes a stay with hours as over at its end', () => {
