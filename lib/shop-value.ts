@@ -2,7 +2,9 @@
  * Values that a shop would really meet: plate and electrode sizes in sixteenths or whole
  * millimeters, currents in fives, times in whole seconds.
  */
+
 import type { Bounds, Input, PrintedInput, QuantityInput } from './calculation.ts';
+import { addDays } from './calendar.ts';
 import { printNumber, printStated, readQuantity } from './quantity-text.ts';
 import { convert, type System, type Unit, unitFor } from './units.ts';
 
@@ -37,6 +39,7 @@ export function shopValue(
 ): string {
   if ('list' in input) throw new TypeError(`${name} is a list`);
   if ('choices' in input) return input.choices[Math.floor(share * input.choices.length)] as string;
+  if ('date' in input) return addDays(input.example, Math.round((share - 0.5) * 300 * spread));
   const declared = 'printed' in input ? input.printed.us : input.unit;
   const unit = unitFor(declared, system);
   if (name === 'diameter' && declared === 'in')

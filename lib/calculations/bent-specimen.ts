@@ -35,7 +35,6 @@ export default defineProcedure({
           obtain: 'Look into it with a lens. Only corner cracks are judged by this.',
         },
       },
-      optional: true,
       example: [
         { size: '1/16 in', place: 'face', cause: 'none seen' },
         { size: '3/32 in', place: 'face', cause: 'none seen' },
@@ -81,7 +80,7 @@ export default defineProcedure({
   ],
   cite: [bendD11.cite, bendIX.cite],
   related: ['bend-strain', 'retest'],
-  compute({ openings = [], weldInBend, broke }) {
+  compute({ openings, weldInBend, broke }) {
     const structural = itemsD11(openings);
     const vessels = itemsIX(openings);
     const because: Reason[] = [...structural, ...vessels].map(

@@ -84,7 +84,7 @@ export default defineProcedure({
     on: {
       label: 'The day you ask about',
       date: true,
-      example: '2026-10-01',
+      example: '2026-08-15',
       obtain: 'Today, or the day of the next job.',
     },
   },
@@ -146,7 +146,7 @@ export default defineProcedure({
       lastUse: last === qualified ? `${last}, the test` : `${last}, used`,
       keepIt: current
         ? `One weld with ${wanted} by ${until}, written down with the name of who saw it`
-        : `Nothing keeps it now: it ended after ${until}. ${revives.text}`,
+        : `Nothing does: it ended after ${until}. A new test opens it again`,
       because,
     };
   },

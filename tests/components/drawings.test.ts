@@ -33,7 +33,7 @@ function typedAt(calculation: Calculation, share: (name: string) => number): Typ
   const entries = Object.entries<Input>(calculation.inputs).flatMap(([name, input]) => {
     if (input.optional || 'list' in input || ('default' in input && input.default !== undefined))
       return [];
-    if ('choices' in input) return [[name, input.example]];
+    if ('choices' in input || 'date' in input) return [[name, input.example]];
     const { min = 0, max = 1 } = ('usual' in input && input.usual) || input.limits;
     return [[name, min + (max - min) * share(name)]];
   });
