@@ -22,12 +22,6 @@ export const sources = {
     type: 'standard',
     is: 'the structural welding code for steel buildings',
   },
-  'aws-d1.5': {
-    title: 'AASHTO/AWS D1.5M/D1.5, Bridge Welding Code',
-    publisher: 'AASHTO and American Welding Society',
-    type: 'standard',
-    is: 'the welding code for highway bridges',
-  },
   'aws-a5.1': {
     title:
       'AWS A5.1/A5.1M, Specification for Carbon Steel Electrodes for Shielded Metal Arc Welding',
@@ -113,26 +107,12 @@ export const sources = {
     type: 'standard',
     is: 'how the metal that an electrode gives is measured',
   },
-  'iso-tr-25901': {
-    title: 'ISO/TR 25901, Welding and allied processes: Vocabulary',
-    publisher: 'International Organization for Standardization',
-    type: 'standard',
-    is: 'the words of welding, worldwide',
-  },
   'iso-tr-17671-1': {
     title:
       'ISO/TR 17671-1, Welding: Recommendations for welding of metallic materials, Part 1 (text of EN 1011-1)',
     publisher: 'International Organization for Standardization',
     type: 'standard',
     is: 'thermal efficiencies of welding processes',
-  },
-  'iso-tr-18491': {
-    title:
-      'ISO/TR 18491, Welding and allied processes: Guidelines for measurement of welding energies',
-    publisher: 'International Organization for Standardization',
-    edition: '2015',
-    type: 'standard',
-    is: 'how arc energy is measured',
   },
   'iso-13916': {
     title:
@@ -199,12 +179,6 @@ export const sources = {
     type: 'report',
     is: 'a government specification with heat input limits',
   },
-  '46-cfr-56': {
-    title: '46 CFR 56.85-10, Preheating',
-    publisher: 'US Coast Guard',
-    type: 'legislation',
-    is: 'preheat of pipe aboard ships',
-  },
   'osha-1910-133': {
     title: '29 CFR 1910.133, Eye and face protection',
     publisher: 'Occupational Safety and Health Administration',
@@ -264,18 +238,6 @@ export const sources = {
     publisher: 'Occupational Safety and Health Administration',
     type: 'legislation',
     is: 'lead paint on old steel',
-  },
-  '29-cfr-29': {
-    title: '29 CFR part 29, Labor standards for the registration of apprenticeship programs',
-    publisher: 'US Department of Labor',
-    type: 'legislation',
-    is: 'what a registered apprenticeship must hold',
-  },
-  'onet-51-4121': {
-    title: 'O*NET OnLine, 51-4121.06 Welders, Cutters, and Welder Fitters',
-    publisher: 'US Department of Labor',
-    type: 'webpage',
-    is: 'tasks of welders by importance',
   },
   'nfpa-51b': {
     title: 'NFPA 51B, Standard for Fire Prevention During Welding, Cutting, and Other Hot Work',

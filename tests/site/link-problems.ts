@@ -17,11 +17,11 @@ export function linkProblems(page: BuiltPage, site: BuiltSite): string[] {
     else if (site.files.has(`${path}/index.html`)) complain('lacks its final slash');
     else if (!site.files.has(path) && !site.files.has(`${path}index.html`))
       complain('leads nowhere');
-    else if (
-      url.hash.length > 1 &&
-      !hasFragment(site, path, decodeURIComponent(url.hash.slice(1)))
-    ) {
-      complain('there is nothing with this id');
+    else {
+      const [id = '', words] = url.hash.slice(1).split(':~:text=').map(decodeURIComponent);
+      if (id !== '' && !hasFragment(site, path, id)) complain('there is nothing with this id');
+      if (words !== undefined && !hasWords(site, path, words))
+        complain('these words are not there');
     }
   }
   return problems;
@@ -43,6 +43,20 @@ export function addressesOn(page: BuiltPage): string[] {
   return found.filter(
     (address) => address !== undefined && !/^(data|blob|mailto|tel):/.test(address),
   ) as string[];
+}
+
+const textByPage = new WeakMap<BuiltPage, string>();
+
+/** What a text directive looks for. */
+function hasWords(site: BuiltSite, path: string, words: string): boolean {
+  const page = site.pages.find((one) => one.path === path || one.path === `${path}index.html`);
+  if (!page) return false;
+  let text = textByPage.get(page);
+  if (text === undefined) {
+    text = (page.document.querySelector('main')?.textContent ?? '').replace(/\s+/g, ' ');
+    textByPage.set(page, text);
+  }
+  return text.includes(words);
 }
 
 const idsByPage = new WeakMap<BuiltPage, Set<string>>();

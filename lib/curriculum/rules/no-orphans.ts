@@ -1,0 +1,102 @@
+/** Nothing lies about that no lesson leads to. */
+import { placeOf } from '../ask.ts';
+import type { Rule } from '../rule.ts';
+
+export const noOrphanExercise: Rule = {
+  id: 'no-orphan-exercise',
+  sentence: 'Every exercise belongs to a lesson that names it, and every exercise named exists.',
+  why: 'An exercise that no lesson leads to is never done.',
+  look: (course) => [
+    ...course.exercises.map(({ slug, lesson }) => ({
+      holds: course.lessons.some((one) => one.slug === lesson && one.exercises.includes(slug)),
+      says: `${slug} belongs to ${lesson}`,
+      at: { page: 'exercise', id: slug } as const,
+    })),
+    ...course.lessons.flatMap(({ slug, exercises }) =>
+      exercises.map((name) => ({
+        holds: course.exercises.some((one) => one.slug === name && one.lesson === slug),
+        says: `${slug} names ${name}`,
+        at: { page: 'lesson', id: slug, part: 'booth-exercise' } as const,
+      })),
+    ),
+  ],
+};
+
+export const noOrphanCalculation: Rule = {
+  id: 'no-orphan-calculation',
+  sentence:
+    'Every calculation is used by a lesson or linked from its text, and every one that a lesson names exists.',
+  why: 'A number that no lesson explains is used blindly.',
+  look: ({ calculations, lessons }) => [
+    ...calculations.map(({ id }) => {
+      const home = lessons.find(
+        (one) => one.calculations.includes(id) || one.inText.calculators.includes(id),
+      );
+      return {
+        holds: home !== undefined,
+        says: `${id} is used ${home ? `in ${home.slug}` : 'nowhere'}`,
+        at: { page: 'calculation', id } as const,
+      };
+    }),
+    ...lessons.flatMap((lesson) =>
+      lesson.calculations
+        .filter((id) => !calculations.some((one) => one.id === id))
+        .map((id) => ({
+          holds: false,
+          says: `${lesson.slug} names ${id}, which does not exist`,
+          at: { page: 'lesson', id: lesson.slug, part: 'the-numbers' } as const,
+        })),
+    ),
+  ],
+};
+
+export const noOrphanSource: Rule = {
+  id: 'no-orphan-source',
+  sentence: 'Every publication on the page of sources is cited, and every one cited is listed.',
+  why: 'A list of books that nobody leaned on looks like proof and is none.',
+  look: ({ sources, lessons, exercises, calculations, checks }) => {
+    const cited = [
+      ...lessons.flatMap((one) => one.sources.map(({ source }) => ({ source, by: one.slug }))),
+      ...exercises.flatMap((one) => one.grading.map(({ source }) => ({ source, by: one.slug }))),
+      ...calculations.flatMap((one) => one.sources.map(({ source }) => ({ source, by: one.id }))),
+      ...checks.map(({ source, calculation }) => ({ source, by: calculation })),
+    ];
+    const unknown = cited.filter(({ source }) => source && !sources.includes(source));
+    return [
+      ...sources.map((id) => {
+        const count = cited.filter(({ source }) => source === id).length;
+        return {
+          holds: count > 0,
+          says: `${id} is cited ${count === 1 ? 'once' : `${count} times`}`,
+          at: { page: 'source', id } as const,
+        };
+      }),
+      ...unknown.map(({ source, by }) => ({
+        holds: false,
+        says: `${by} cites ${source}, which is not listed`,
+        at: { page: 'source', id: source ?? '' } as const,
+      })),
+    ];
+  },
+};
+
+export const noOrphanTerm: Rule = {
+  id: 'no-orphan-term',
+  sentence:
+    'Every term is defined once, and linked from the text of a lesson, not before it is defined.',
+  why: 'A word in the glossary that no lesson uses is ballast; a word used before it is explained is a wall.',
+  look: (course) =>
+    course.lessons.flatMap((lesson) =>
+      Object.keys(lesson.terms).map((term) => {
+        const home = course.lessons.find((one) => term in one.terms);
+        const first = course.lessons.find(({ inText }) => inText.terms.includes(term));
+        const inTime = first && placeOf(course, first.slug) >= placeOf(course, lesson.slug);
+        const where = first ? `first linked in ${first.slug}` : 'linked nowhere';
+        return {
+          holds: home === lesson && inTime === true,
+          says: `${term}, defined in ${lesson.slug}${home === lesson ? '' : ` and in ${home?.slug}`}, ${where}`,
+          at: { page: 'term', id: term },
+        };
+      }),
+    ),
+};
