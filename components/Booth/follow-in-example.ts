@@ -11,6 +11,7 @@ import Reasons from '../Reasons/Reasons.tsx';
 import Both from '../Units/Both.tsx';
 import { answerText } from '../WorkedExample/answer-text.ts';
 import { givenText } from '../WorkedExample/given-text.ts';
+import { linesOf } from '../WorkedExample/lines-of.ts';
 import { neededOutputs } from '../WorkedExample/needed-outputs.ts';
 import type { Place } from './BoothBanner.tsx';
 import { boothHere } from './booth-here.ts';
@@ -79,18 +80,6 @@ export async function followInExample(box: HTMLElement): Promise<Place | undefin
   heading.id ||= `booth-example-${count}`;
   return { kind: 'example', title: heading.textContent ?? '', id: heading.id };
 }
-
-/** The rows of a list of terms, each text as either reader sees it. */
-const linesOf = (box: HTMLElement, list: 'givens' | 'answers'): Line[] =>
-  [...box.querySelectorAll(`.${list} > div`)].map((row) => {
-    const cell = row.querySelector('dd');
-    const text = (system: string) =>
-      (cell?.querySelector(`.${system}`) ?? cell)?.textContent?.trim() ?? '';
-    return {
-      label: row.querySelector('dt')?.textContent?.trim() ?? '',
-      shown: { us: text('us'), metric: text('metric') },
-    };
-  });
 
 /** Writes the rows anew: the booth may give what the example had left to its default. */
 function fill(box: HTMLElement, list: 'givens' | 'answers', lines: readonly Line[]): void {

@@ -1,7 +1,7 @@
 /**
- * Brings each calculator to life a little before it comes into view, and a round of practice when
- * it is asked for. The form's code and the calculation come side by side; the list of all
- * calculations stays out of the form's file.
+ * Brings each calculator to life a little before it comes into view, gives a worked example its
+ * buttons, and starts a round of practice when it is asked for. The form's code and the calculation
+ * come side by side; the list of all calculations stays out of the form's file.
  */
 const boxes = (name: string) => document.querySelectorAll<HTMLElement>(`[data-${name}]`);
 
@@ -10,7 +10,8 @@ const seen = new IntersectionObserver(
     for (const { isIntersecting, target } of entries) {
       if (!isIntersecting) continue;
       seen.unobserve(target);
-      start(target as HTMLElement);
+      if ((target as HTMLElement).dataset.calculator) start(target as HTMLElement);
+      else fadeRow(target as HTMLElement);
     }
   },
   { rootMargin: '400px' },
@@ -28,7 +29,12 @@ async function start(box: HTMLElement): Promise<void> {
 
 if (/[?&]booth\./.test(location.search))
   import('../Booth/follow-booth.ts').then(({ followBooth }) => followBooth());
+
+const fadeRow = async (example: HTMLElement) =>
+  (await import('../WorkedExample/fade-row.ts')).fadeRow(example);
+
 for (const box of boxes('calculator')) seen.observe(box);
+for (const example of document.querySelectorAll('.worked-example')) seen.observe(example);
 for (const box of boxes('practice')) {
   const button = box.querySelector('button');
   if (!button) continue;

@@ -1,0 +1,133 @@
+import { Component } from 'preact';
+import type { Answer } from '../../lib/answer.ts';
+import type { Output } from '../../lib/calculation.ts';
+import { type Asked, judge, unitAsked, wordsOf } from '../../lib/judge.ts';
+import { legend, numbersText, ruleText } from '../../lib/rule-text.ts';
+import { speak } from '../../lib/say.ts';
+import { unitSign } from '../../lib/units.ts';
+import { answerText } from '../WorkedExample/answer-text.ts';
+
+/** How much of a step is shown: nothing, its rule, the numbers put in, the answer too. */
+export type Told = 0 | 1 | 2 | 3;
+
+export interface Props {
+  id: string;
+  asked: Asked;
+  found: Answer;
+  /** What is told before the reader asks for more. */
+  told: Told;
+  /** The typeset lines of the formula, where the page has them. */
+  lines?: { symbols: string; numbers: string; solved: string } | undefined;
+  /** Called once: `alone` when it was solved at any try before the answer was shown. */
+  onDone?(alone: boolean): void;
+}
+interface State {
+  text: string;
+  said: string;
+  told: Told;
+  done: boolean;
+}
+
+const nextHint = ['Hint: the rule', 'Hint: the numbers put in', 'Show this step', ''] as const;
+
+/** One step that the reader works: a field, what was said about it, and hints that come one by one. */
+export default class AskedStep extends Component<Props, State> {
+  override state: State = { text: '', said: '', told: this.props.told, done: false };
+
+  check = (event: Event) => {
+    event.preventDefault();
+    const { right, said } = judge(this.props.asked, this.state.text);
+    if (right) this.done(said, true);
+    else this.setState({ said });
+  };
+  hint = () => {
+    const told = (this.state.told + 1) as Told;
+    if (told === 3) this.done(`It is ${this.answer()}.`, false);
+    else this.setState({ told, said: '' });
+  };
+  done(said: string, alone: boolean) {
+    if (!this.state.done) this.props.onDone?.(alone);
+    this.setState({ said, told: 3, done: true });
+  }
+
+  output = (): Output => this.props.asked.calculation.outputs[this.props.asked.want] as Output;
+  answer = (): string =>
+    answerText(this.output(), this.props.asked.want, this.props.found, this.props.asked.system);
+
+  override render({ id, asked }: Props, { text, said, told, done }: State) {
+    const words = wordsOf(asked);
+    const unit = unitSign(unitAsked(asked));
+    const type = (event: { currentTarget: { value: string } }) =>
+      this.setState({ text: event.currentTarget.value });
+    const field = { id, value: text, readOnly: done, 'aria-describedby': `${id}-said` };
+    return (
+      <form noValidate onSubmit={this.check}>
+        {this.way(told)}
+        <div class="field">
+          <label for={id}>
+            {this.output().label}
+            {!words && unit !== '' && ` (${unit})`}
+          </label>
+          {words ? (
+            <select {...field} disabled={done} onChange={type}>
+              <option value="">choose</option>
+              {words.map((word) => (
+                <option key={word}>{word}</option>
+              ))}
+            </select>
+          ) : (
+            <input {...field} type="text" autocomplete="off" onInput={type} />
+          )}
+          <p id={`${id}-said`} role="status">
+            {said}
+          </p>
+          {!done && (
+            <p class="calculator-actions">
+              <button type="submit">Check</button>
+              <button type="button" onClick={this.hint}>
+                {nextHint[told]}
+              </button>
+            </p>
+          )}
+        </div>
+      </form>
+    );
+  }
+
+  /** The rule, then the numbers in it; for a look-up, what it answers, then the rows it used. */
+  way(told: Told) {
+    const { asked, found, lines } = this.props;
+    const { calculation, want, system } = asked;
+    if (told === 0) return null;
+    if (calculation.kind === 'procedure')
+      return (
+        <>
+          <p>{speak(calculation.summary, system)}</p>
+          {told > 1 && (
+            <ul class="reasons">
+              {found.because.map(({ text }) => (
+                <li key={text}>{speak(text, system)}</li>
+              ))}
+            </ul>
+          )}
+        </>
+      );
+    if (lines)
+      return (
+        <div
+          class="worked"
+          // Typeset at build from our own formula; only texts of numbers were put into it.
+          dangerouslySetInnerHTML={{
+            __html: lines.symbols + (told > 2 ? lines.solved : told > 1 ? lines.numbers : ''),
+          }}
+        />
+      );
+    return (
+      <>
+        <p>{ruleText(calculation, want)}</p>
+        <p class="quiet">{legend(calculation, want).join('; ')}</p>
+        {told > 1 && <p>= {numbersText(calculation, found, want, system)}</p>}
+      </>
+    );
+  }
+}
