@@ -2,7 +2,7 @@
 export function sourceName(id: string): string {
   const law = /^osha-(\d+)-(\d+)$/.exec(id);
   if (law) return `29 CFR ${law[1]}.${law[2]}`;
-  const plain = id.replace(/^iso-tr-/, 'iso/tr ').replace('-', ' ');
+  const plain = id.replace(/^(iso-tr|[a-z]+)-/, (_, body: string) => `${body.replace('-', '/')} `);
   if (!/\d/.test(id) && !/^(asme|nec)/.test(id))
     return plain[0]?.toUpperCase() + plain.slice(1).replaceAll('-', ' ');
   return plain.toUpperCase();
