@@ -16,6 +16,8 @@ export type ExposureState = (typeof exposureStates)[number];
 
 export interface ExposureNow {
   state: ExposureState;
+  /** The moment that this holds for, in hours on the log’s clock. */
+  until: number;
   /** Hours on the clock if they come out now, and hours left on it. */
   hoursOut: number;
   hoursLeft: number;
@@ -67,6 +69,7 @@ export function exposureNow(asked: {
   const at = when === undefined ? '' : ` ${(told?.time ?? clockText)(when)}.`;
   return {
     state,
+    until: clock.time,
     hoursOut: clock.hoursOut,
     hoursLeft,
     mayReturnToOven: within,

@@ -2,6 +2,7 @@ import { defineProcedure } from '../calculation.ts';
 import { durationText, wallClock } from '../clock-text.ts';
 import { exposureStates, logEvents } from '../exposure-log.ts';
 import { exposureNow } from '../exposure-now.ts';
+import { exposureTrace } from '../exposure-trace.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
 import { holdRule, rebakeRule, tagRule } from '../oven-rules.ts';
 
@@ -77,6 +78,7 @@ export default defineProcedure({
     backBy: { label: 'Back in the oven by', text: true, optional: true },
     readyFrom: { label: 'Ready to issue at', text: true, optional: true },
     reasons: { label: 'What each row did', list: { reason: { label: 'Reason', text: true } } },
+    trace: { label: 'The clock through the log', shape: true },
   },
   beware: [
     'The contract’s code, the welding procedure and the maker’s label rule. Owners may ask for shorter times.',
@@ -100,6 +102,7 @@ export default defineProcedure({
       backBy: found.backBy === undefined ? undefined : wallClock(found.backBy),
       readyFrom: found.readyFrom === undefined ? undefined : wallClock(found.readyFrom),
       reasons: [...found.reasons, next].map((reason) => ({ reason })),
+      trace: exposureTrace(limit, events, found.until),
       because: [
         { kind: 'row', text: `${row}: at most ${durationText(limit)} in open air.`, cite },
         holdRule,
