@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { type Printing, printQuantity } from '../../lib/quantity-text.ts';
+import { type Printing, printQuantity, printStated } from '../../lib/quantity-text.ts';
 import { convert, type System, type Unit, unitFor } from '../../lib/units.ts';
 import Both from '../Units/Both.tsx';
 
@@ -38,6 +38,24 @@ export function Size({
   const text = (system: System) => {
     const to = unitFor(unit, system);
     return printQuantity(convert(value, unit, to), to, printing);
+  };
+  return <Both as={as} us={text('us')} metric={text('metric')} />;
+}
+
+/** A length as it was given: inches as the fraction that they are, if they are one. */
+export function Stated({
+  value,
+  unit,
+  as = 'tspan',
+}: {
+  value: number;
+  unit: Unit;
+  as?: 'tspan' | 'span';
+}) {
+  const text = (system: System) => {
+    const to = unitFor(unit, system);
+    // No rule shows a thousandth's parts.
+    return printStated(Math.round(convert(value, unit, to) * 1000) / 1000, to);
   };
   return <Both as={as} us={text('us')} metric={text('metric')} />;
 }

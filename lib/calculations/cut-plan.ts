@@ -76,6 +76,7 @@ export default defineProcedure({
     waste: { label: 'Not in pieces', symbol: 'W', unit: 'percent', digits: 2 },
     lowerBound: { label: 'No plan needs fewer bars than', unit: '1' },
     proven: { label: 'Proven the fewest', yes: true },
+    cuts: { label: 'Bars with their cuts', shape: true },
   },
   beware: [
     'One section at a time: bars of different sections are different plans.',
@@ -118,6 +119,7 @@ export default defineProcedure({
       waste: (100 * rows.reduce((sum, row) => sum + row.waste, 0)) / bought,
       lowerBound: plan.lowerBound,
       proven: rows.length === plan.lowerBound,
+      cuts: plan.patterns,
       because: [
         {
           kind: 'rule',
