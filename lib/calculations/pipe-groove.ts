@@ -61,6 +61,7 @@ export default defineProcedure({
     density: electrode.density,
   },
   outputs: {
+    wall: { label: 'Wall of the pipe', symbol: 'T', unit: 'in' },
     area: { label: 'Section of the groove, cap not counted', symbol: 'A', unit: 'in2' },
     capArea: { label: 'Section of the cap', symbol: 'A_c', unit: 'in2' },
     faceWidth: { label: 'Width of the groove outside', symbol: 'W', unit: 'in' },
@@ -119,6 +120,7 @@ export default defineProcedure({
         cite: { source: 'asme-b16.25', at: 'para 3.1', known: 'read' },
       });
     return {
+      wall: wall.us,
       area: rectangle + triangles,
       capArea,
       faceWidth,
