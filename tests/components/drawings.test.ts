@@ -15,6 +15,7 @@ import { calculationIds } from '../../content/commands/calculation-ids.ts';
 import { answer, type Typed } from '../../lib/answer.ts';
 import type { Calculation, Input } from '../../lib/calculation.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
+import { sheetFaults } from './sheet-faults.ts';
 
 const ids = calculationIds();
 const drawn = await Promise.all(
@@ -29,48 +30,40 @@ const drawn = await Promise.all(
     })),
 );
 
-function typedAt(calculation: Calculation, share: (name: string) => number): Typed {
+/** What somebody may type: every number at its share of the usual range, every choice by chance. */
+function typedAt(calculation: Calculation, share: () => number): Typed {
   const entries = Object.entries<Input>(calculation.inputs).flatMap(([name, input]) => {
-    if (input.optional || 'list' in input || ('default' in input && input.default !== undefined))
-      return [];
-    if ('choices' in input || 'date' in input) return [[name, input.example]];
+    if ('list' in input || 'date' in input) return [[name, input.example]];
+    if ('choices' in input)
+      return [[name, input.choices[Math.floor(share() * 0.999 * input.choices.length)]]];
+    if (input.optional) return [];
     const { min = 0, max = 1 } = ('usual' in input && input.usual) || input.limits;
-    return [[name, min + (max - min) * share(name)]];
+    const number = min + (max - min) * share();
+    return [[name, 'whole' in input && input.whole ? Math.round(number) : number]];
   });
   return Object.fromEntries(entries);
 }
 
-function faults(svg: string): string[] {
-  const found: string[] = [];
-  if (/NaN|Infinity|undefined/.test(svg)) found.push('a number that is none');
-  if (/ style=| id=/.test(svg)) found.push('a style or an id');
-  const [, height = '0'] = /viewBox="0 0 320 ([\d.]+)"/.exec(svg) ?? [];
-  for (const [, x = '', y = ''] of svg.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)) {
-    const inside =
-      Number(x) >= -60 && Number(x) <= 380 && Number(y) >= -60 && Number(y) <= Number(height) + 60;
-    if (!inside) found.push(`a point at ${x} ${y} of 320 ${height}`);
-  }
-  return found;
-}
-
 describe.each(drawn)('the drawing of $id', ({ calculation, Drawing }) => {
   it('stays on its sheet all over the usual range', () => {
+    let drawings = 0;
     fc.assert(
       fc.property(
         fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 12, maxLength: 12 }),
         (shares) => {
           let at = 0;
-          const answered = answer(
-            calculation,
-            typedAt(calculation, () => shares[at++ % 12] as number),
-          );
+          const typed = typedAt(calculation, () => shares[at++ % 12] as number);
+          const answered = answer(calculation, typed);
           if (!answered.ok) return;
+          drawings++;
           const { values, results } = answered;
-          expect(faults(renderToString(h(Drawing, { given: values, results })))).toEqual([]);
+          const svg = renderToString(h(Drawing, { given: values, results }));
+          expect(sheetFaults(svg), JSON.stringify(typed)).toEqual([]);
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 100 },
     );
+    expect(drawings, 'answers that could be drawn').toBeGreaterThan(0);
   });
 });
 
@@ -175,3 +168,67 @@ function distance(points: Corner[], from: number, to: number): number {
   const [[ax, ay], [bx, by]] = [points[from] as Corner, points[to] as Corner];
   return Math.hypot(ax - bx, ay - by);
 }
+
+it('draws the groove of a pipe with its computed area, cap and all', async () => {
+  const calculation = await loadCalculation('pipe-groove');
+  const { default: Drawing } = await import('../../components/drawings/pipe-groove.tsx');
+  for (const nps of ['2', '6', '12']) {
+    const typed = { nps, schedule: '80', rootOpening: '1/8 in', rootFace: '1/16 in' };
+    const answered = answer(calculation, { ...typed, capHeight: '1/16 in' });
+    if (!answered.ok) expect.fail('no answer');
+    const { values, results } = answered;
+    const points = weldMetal(renderToString(h(Drawing, { given: values, results })));
+    const factor = distance(points, 1, 2) / 0.125;
+    const area = Math.abs(new Polygon(points).area()) / factor ** 2;
+    const whole = (results.area as number) + (results.capArea as number);
+    expect(Math.abs(area / whole - 1), `NPS ${nps}`).toBeLessThan(0.02);
+  }
+});
+
+it('draws every piece as long as it is, apart by the kerf, and none past the end of its bar', async () => {
+  const calculation = await loadCalculation('cut-plan');
+  const { default: Drawing } = await import('../../components/drawings/cut-plan.tsx');
+  const pieces = [
+    { length: '48 in', count: '7' },
+    { length: '31 in', count: '9' },
+    { length: '7 in', count: '11' },
+  ];
+  const answered = answer(calculation, {
+    pieces,
+    stockLength: '240 in',
+    kerf: '1 in',
+    trim: '3 in',
+  });
+  if (!answered.ok) expect.fail('no answer');
+  const { values, results } = answered;
+  const svg = renderToString(h(Drawing, { given: values, results }));
+  const perInch = 304 / 240;
+  const boxes = [...svg.matchAll(/<path d="([^"]+)" class="weld-metal"/g)].map(([, path = '']) =>
+    [...path.matchAll(/M([\d.]+) [\d.]+H([\d.]+)/g)].map(([, from, to]) => [
+      Number(from),
+      Number(to),
+    ]),
+  ) as Corner[][];
+  const lengths = boxes.flat().map(([from, to]) => Math.round((to - from) / perInch));
+  // No two of these bars are alike, so each piece is drawn once.
+  const ordered = [...Array(7).fill(48), ...Array(9).fill(31), ...Array(11).fill(7)];
+  expect(lengths.sort((a, b) => b - a)).toEqual(ordered);
+  for (const bar of boxes) {
+    expect(bar.at(-1)?.[1]).toBeLessThanOrEqual(8 + 304);
+    for (const [index, [from]] of bar.entries()) {
+      const before = bar[index - 1]?.[1] ?? 8 + 2 * perInch;
+      expect((from - before) / perInch).toBeCloseTo(1, 0);
+    }
+  }
+});
+
+it('draws lanes of two and of three core wires', async () => {
+  const calculation = await loadCalculation('weave-width');
+  const { default: Drawing } = await import('../../components/drawings/weave-width.tsx');
+  const answered = answer(calculation, { diameter: '5/32 in' });
+  if (!answered.ok) expect.fail('no answer');
+  const svg = renderToString(h(Drawing, { given: answered.values, results: answered.results }));
+  const core = 2 * Number(/<circle[^>]* r="([\d.]+)" fill="none"/.exec(svg)?.[1]);
+  const lanes = [...svg.matchAll(/d="M[\d.]+ ([\d.]+)H[\d.]+M[\d.]+ ([\d.]+)H[\d.]+"/g)];
+  expect(lanes.map(([, up, down]) => (Number(down) - Number(up)) / core)).toEqual([2, 3]);
+});
