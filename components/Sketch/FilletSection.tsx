@@ -58,7 +58,7 @@ export default function FilletSection({
       bottom: -plate,
       top: Math.max(...all.map(([, y]) => y)),
     },
-    { left: 66, right: 26, bottom: 34 },
+    { left: 78, right: 26, bottom: 34 },
     230,
   );
   const at = ([x, y]: Point) => [scale.x(x), scale.y(y)] as const;

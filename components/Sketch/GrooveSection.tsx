@@ -39,7 +39,7 @@ export default function GrooveSection(props: Props) {
   const hasFace = face > 0.01 * thickness && face < thickness;
   const scale = fitted(
     { ...ends, bottom: 0, top: thickness + cap },
-    { left: 70, right: hasFace ? 72 : 14, top: 34, bottom: 34 },
+    { left: 78, right: hasFace ? 78 : 14, top: 34, bottom: 34 },
     180,
   );
   const at = (x: number, y: number) => [scale.x(x), scale.y(y)] as const;

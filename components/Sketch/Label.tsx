@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { ruleOf } from '../../lib/inches.ts';
 import { type Printing, printQuantity, printStated } from '../../lib/quantity-text.ts';
 import { convert, type System, type Unit, unitFor } from '../../lib/units.ts';
 import Both from '../Units/Both.tsx';
@@ -54,8 +55,9 @@ export function Stated({
 }) {
   const text = (system: System) => {
     const to = unitFor(unit, system);
-    // No rule shows a thousandth's parts.
-    return printStated(Math.round(convert(value, unit, to) * 1000) / 1000, to);
+    const size = convert(value, unit, to);
+    // Off the marks of a rule, nobody reads parts of a thousandth.
+    return printStated(ruleOf(size) ? size : Math.round(size * 1000) / 1000, to);
   };
   return <Both as={as} us={text('us')} metric={text('metric')} />;
 }

@@ -19,15 +19,17 @@ export default function CutBars({ given, results }: DrawingProps) {
   const box = (from: number, to: number, y: number) =>
     `M${x(from)} ${y}H${x(to)}V${y + tall}H${x(from)}Z`;
   const lining = (from: number, to: number, y: number) =>
-    hatch(
-      [
-        [x(from), y],
-        [x(to), y],
-        [x(to), y + tall],
-        [x(from), y + tall],
-      ],
-      6,
-    );
+    x(to) - x(from) < 1
+      ? ''
+      : hatch(
+          [
+            [x(from), y],
+            [x(to), y],
+            [x(to), y + tall],
+            [x(from), y + tall],
+          ],
+          6,
+        );
   return (
     <Sketch
       height={shown.length * step}
@@ -65,11 +67,8 @@ export default function CutBars({ given, results }: DrawingProps) {
                 over <Stated value={stockLength - end} unit="in" />
               </Label>
             )}
-            <path
-              d={`${trim > 0 ? lining(0, trim, y) : ''}${lining(end, stockLength, y)}`}
-              stroke="currentColor"
-              stroke-width="0.8"
-            />
+            <Waste d={lining(0, trim, y)} />
+            <Waste d={lining(end, stockLength, y)} />
             <path
               d={runs
                 .flatMap(({ from, to, length, count }) =>
@@ -113,6 +112,8 @@ export default function CutBars({ given, results }: DrawingProps) {
     </Sketch>
   );
 }
+
+const Waste = ({ d }: { d: string }) => <path d={d} stroke="currentColor" stroke-width="0.8" />;
 
 /** The pieces stand beside the bar's name where there is room. */
 const titled = (bar: string, pieces: string): string =>

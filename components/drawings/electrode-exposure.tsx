@@ -41,11 +41,9 @@ export default function ExposureLine({ given, results }: DrawingProps) {
         </>
       }
     >
-      <path
-        d={inOven.map(({ from, to }) => hatch(box(from, to), 6)).join('')}
-        stroke="currentColor"
-        stroke-width="0.8"
-      />
+      {inOven.map(({ from, to }) => (
+        <path key={from} d={hatch(box(from, to), 6)} stroke="currentColor" stroke-width="0.8" />
+      ))}
       <path
         d={`M${x(start)} ${bottom}L${line.map(corner).join('L')}L${x(end)} ${bottom}Z`}
         class="weld-metal"

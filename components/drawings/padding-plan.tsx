@@ -21,7 +21,7 @@ export default function PaddingFromAbove({ given, results }: DrawingProps) {
   const [length, across] = [plateLength * inch, covered * inch];
   const scale = fitted(
     { left: 0, right: length, bottom: -across, top: 0 },
-    { left: 26, right: 72, top: 34, bottom: 12 },
+    { left: 26, right: 78, top: 34, bottom: 12 },
     280,
   );
   const center = (bead: number) => -(width / 2 + bead * pitch) * inch;

@@ -5,7 +5,7 @@ import Sketch, { round } from '../Sketch/Sketch.tsx';
 
 /** A core wire is this wide on the sheet, whatever its size: the picture is of proportions. */
 const core = 21;
-const [left, right] = [12, 236];
+const [left, right] = [12, 232];
 
 /** The tip's way from above: a stringer and a weave, each as wide as the shop limit lets it be. */
 export default function WeavePaths({ given, results }: DrawingProps) {

@@ -35,7 +35,7 @@ const number = (attributes: string, name: string): number =>
 function textSpots(attributes: string, words: string): Spot[] {
   const us = words.replace(/<tspan class="metric">.*?<\/tspan>/g, '').replace(/<[^>]+>/g, '');
   const metric = words.replace(/<tspan class="us">.*?<\/tspan>/g, '').replace(/<[^>]+>/g, '');
-  const wide = Math.max(us.length, metric.length) * (/bold/.test(attributes) ? 7.2 : 6.6);
+  const wide = Math.max(us.length, metric.length) * (/bold/.test(attributes) ? 8 : 7.4);
   const anchor = /text-anchor="(\w+)"/.exec(attributes)?.[1];
   const [x, y] = [number(attributes, 'x'), number(attributes, 'y')];
   const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
