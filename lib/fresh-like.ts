@@ -68,8 +68,8 @@ function moved(
   share: number,
   system: System,
 ): TypedValue | undefined {
-  if (text === undefined || typeof text === 'object' || 'choices' in input || 'list' in input)
-    return text;
+  if (text === undefined || typeof text === 'object') return text;
+  if ('choices' in input || 'list' in input || 'date' in input) return text;
   const declared = 'printed' in input ? input.printed.us : input.unit;
   const reading = readQuantity(String(text), declared);
   if ('problem' in reading) return text;

@@ -80,4 +80,5 @@ const isUsable = (value: unknown): boolean =>
 const lower = (label: string): string =>
   /^[A-Z][a-z]/.test(label) ? (label[0] as string).toLowerCase() + label.slice(1) : label;
 
-const braced = (text: string, input: Input): string => ('choices' in input ? text : `{${text}}`);
+const braced = (text: string, input: Input): string =>
+  'choices' in input || 'date' in input ? text : `{${text}}`;

@@ -26,7 +26,7 @@ export function givenOf(
     const found = Object.entries<Input>(inputs).find(([, input]) => input.label === label);
     if (!found || 'list' in found[1]) return undefined;
     const [name, input] = found;
-    if ('choices' in input) given[name] = shown.us;
+    if ('choices' in input || 'date' in input) given[name] = shown.us;
     else given[name] = typedText(shown, 'printed' in input ? input.printed.us : input.unit);
   }
   return given;

@@ -12,7 +12,7 @@ export const mainMenu: readonly MenuItem[] = [
   { path: '/faults/', name: 'Faults' },
 ];
 
-/** All pages, by what the reader came for; stands at the foot of every page. */
+/** All pages, by what the reader came for. */
 export const allPages: readonly { title: string; items: readonly MenuItem[] }[] = [
   {
     title: 'Learn',

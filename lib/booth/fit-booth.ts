@@ -42,7 +42,7 @@ function valueFor(input: Input, word: BoothWordInLink, text: string): string | u
       : 'not low-hydrogen';
     return [text, kind].find((one) => input.choices.includes(one));
   }
-  if ('choices' in quantity) return undefined;
+  if ('choices' in quantity || 'date' in input) return undefined;
   const declared = 'printed' in input ? input.printed.us : input.unit;
   return sameKind(declared, quantity.unit) ? text : undefined;
 }

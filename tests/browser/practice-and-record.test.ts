@@ -65,7 +65,7 @@ describe('a worked example', () => {
         await example.getByRole('textbox').first().waitFor();
         const given = await example.locator('.givens:visible').textContent();
         expect(given).toMatch(/mm\/min/);
-        seen.add(given);
+        seen.add(given ?? '');
       }
       expect(seen.size).toBeGreaterThan(1);
       expect(trouble).toEqual([]);

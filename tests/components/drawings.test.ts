@@ -32,15 +32,17 @@ const drawn = await Promise.all(
 
 /** What somebody may type: every number at its share of the usual range, every choice by chance. */
 function typedAt(calculation: Calculation, share: () => number): Typed {
-  const entries = Object.entries<Input>(calculation.inputs).flatMap(([name, input]) => {
-    if ('list' in input || 'date' in input) return [[name, input.example]];
-    if ('choices' in input)
-      return [[name, input.choices[Math.floor(share() * 0.999 * input.choices.length)]]];
-    if (input.optional) return [];
-    const { min = 0, max = 1 } = ('usual' in input && input.usual) || input.limits;
-    const number = min + (max - min) * share();
-    return [[name, 'whole' in input && input.whole ? Math.round(number) : number]];
-  });
+  const entries = Object.entries<Input>(calculation.inputs).flatMap(
+    ([name, input]): [string, Typed[string]][] => {
+      if ('list' in input || 'date' in input) return [[name, input.example]];
+      if ('choices' in input)
+        return [[name, input.choices[Math.floor(share() * 0.999 * input.choices.length)]]];
+      if (input.optional) return [];
+      const { min = 0, max = 1 } = ('usual' in input && input.usual) || input.limits;
+      const number = min + (max - min) * share();
+      return [[name, 'whole' in input && input.whole ? Math.round(number) : number]];
+    },
+  );
   return Object.fromEntries(entries);
 }
 

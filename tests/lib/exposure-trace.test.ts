@@ -9,7 +9,8 @@ type Row = Record<string, string>;
 
 function ask(events: Row[], now: number) {
   const answered = answer(electrodeExposure, { classification: 'E7018', events, now });
-  return answered.ok ? (answered.results as { hoursOut: number; trace: ExposureTrace }) : undefined;
+  if (!answered.ok) throw new Error(answered.problems.map(({ text }) => text).join());
+  return answered.results as unknown as { hoursOut: number; trace: ExposureTrace };
 }
 
 /** What the line says at a time between two corners. */
