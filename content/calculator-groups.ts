@@ -2,6 +2,8 @@
 export interface CalculatorGroup {
   title: string;
   summary: string;
+  /** For whoever runs a class; no lesson has to teach these. */
+  forTeaching?: true;
   ids: readonly string[];
 }
 
@@ -120,6 +122,7 @@ export const calculatorGroups: readonly CalculatorGroup[] = [
   },
   {
     title: 'The class',
+    forTeaching: true,
     summary: 'Metal, electrodes and hours for everybody.',
     ids: ['class-materials', 'cut-plan'],
   },

@@ -7,6 +7,7 @@ import { parse } from 'yaml';
 import { loadCalculation } from '../lib/calculations.ts';
 import type { AuditedLesson, AuditedUnit, Curriculum } from '../lib/curriculum/curriculum.ts';
 import { sources } from '../lib/sources.ts';
+import { calculatorGroups } from './calculator-groups.ts';
 import { calculationIds } from './commands/calculation-ids.ts';
 import { readChecks } from './read-checks.ts';
 import { readExercises } from './read-exercises.ts';
@@ -15,6 +16,10 @@ import { lessonSchema } from './schemas/lesson.ts';
 
 /** Another course names its own units. */
 const schema = lessonSchema.extend({ unit: z.string() });
+
+const teaching = new Set(
+  calculatorGroups.flatMap(({ forTeaching, ids }) => (forTeaching ? ids : [])),
+);
 
 /** @param folder where lessons, exercises, checks and, for another course, its order are */
 export async function readCurriculum(folder = 'content'): Promise<Curriculum> {
@@ -39,7 +44,7 @@ export async function readCurriculum(folder = 'content'): Promise<Curriculum> {
     calculations: await Promise.all(
       calculationIds().map(async (id) => {
         const { title, cite } = await loadCalculation(id);
-        return { id, title, sources: cite };
+        return { id, title, forTeaching: teaching.has(id), sources: cite };
       }),
     ),
     checks: readChecks(`${folder}/checks`),

@@ -79,6 +79,8 @@ export interface AuditedCheck {
 export interface AuditedCalculation {
   id: string;
   title: string;
+  /** For whoever runs a class; no lesson needs to teach it. */
+  forTeaching: boolean;
   sources: readonly { source: string; at?: string | undefined; known: Known }[];
 }
 

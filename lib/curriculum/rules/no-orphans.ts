@@ -25,16 +25,16 @@ export const noOrphanExercise: Rule = {
 export const noOrphanCalculation: Rule = {
   id: 'no-orphan-calculation',
   sentence:
-    'Every calculation is used by a lesson or linked from its text, and every one that a lesson names exists.',
+    'Every calculation is used by a lesson, linked from its text, or a tool for whoever runs a class; and every one that a lesson names exists.',
   why: 'A number that no lesson explains is used blindly.',
   look: ({ calculations, lessons }) => [
-    ...calculations.map(({ id }) => {
+    ...calculations.map(({ id, forTeaching }) => {
       const home = lessons.find(
         (one) => one.calculations.includes(id) || one.inText.calculators.includes(id),
       );
       return {
-        holds: home !== undefined,
-        says: `${id} is used ${home ? `in ${home.slug}` : 'nowhere'}`,
+        holds: home !== undefined || forTeaching,
+        says: `${id} is used ${home ? `in ${home.slug}` : forTeaching ? 'to run a class' : 'nowhere'}`,
         at: { page: 'calculation', id } as const,
       };
     }),

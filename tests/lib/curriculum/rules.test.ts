@@ -200,7 +200,10 @@ const faults: readonly [string, string, Curriculum, RegExp][] = [
     'a calculation that no lesson uses',
     {
       ...sound,
-      calculations: [...sound.calculations, { id: 'lonely', title: 'Lonely', sources: [] }],
+      calculations: [
+        ...sound.calculations,
+        { id: 'lonely', title: 'Lonely', forTeaching: false, sources: [] },
+      ],
       checks: [...sound.checks, { calculation: 'lonely', source: 'book', known: 'read' }],
     },
     /lonely is used nowhere/,

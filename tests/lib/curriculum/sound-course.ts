@@ -73,7 +73,7 @@ export const sound: Curriculum = {
   lessons: [gateLesson, bead, groove],
   unplaced: [],
   exercises: [gate, tryBead, tryGroove],
-  calculations: [{ id: 'travel-speed', title: 'Speed', sources: [] }],
+  calculations: [{ id: 'travel-speed', title: 'Speed', forTeaching: false, sources: [] }],
   checks: [{ calculation: 'travel-speed', source: 'book', known: 'read' }],
   sources: ['book'],
 };
