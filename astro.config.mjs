@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { contentPolicy } from './content/build/content-policy.ts';
+import { shortInlineScripts } from './content/build/inline-scripts.ts';
 import { markdown } from './content/build/markdown.ts';
 import { oneLiveChunk } from './content/build/one-live-chunk.ts';
 import { ownPolicy } from './content/build/own-policy.ts';
@@ -26,7 +27,7 @@ export default defineConfig({
   devToolbar: { enabled: false },
   vite: {
     oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-    plugins: [...plainDynamicImports(), oneLiveChunk()],
+    plugins: [shortInlineScripts(), ...plainDynamicImports(), oneLiveChunk()],
     build: { rolldownOptions: { onwarn } },
   },
 });

@@ -1,14 +1,10 @@
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
-
-/** Scripts that stand in the page as written; the page imports the very same files as text. */
-const inlineScripts = ['components/Units/before-paint.js', 'components/Units/show-units.js'];
+import { inlineScripts, inlineText } from './inline-scripts.ts';
 
 type Hash = `sha256-${string}`;
 
 function hashOf(file: string): Hash {
-  const text = readFileSync(file, 'utf8').trim();
-  return `sha256-${createHash('sha256').update(text).digest('base64')}`;
+  return `sha256-${createHash('sha256').update(inlineText(file)).digest('base64')}`;
 }
 
 /**
