@@ -34,6 +34,10 @@ const powers: Readonly<Record<keyof SectionReadings, 0 | 1 | 2>> = {
   rise: 1,
   hollow: 1,
   penetration: 1,
+  fusionA: 1,
+  fusionB: 1,
+  undercutA: 1,
+  undercutB: 1,
   depositArea: 2,
   meltedArea: 2,
   dilution: 0,
@@ -43,7 +47,7 @@ const powers: Readonly<Record<keyof SectionReadings, 0 | 1 | 2>> = {
  * Two standard uncertainties hold 95 of 100 when readings follow their marks in straight lines. The
  * greatest and the least of several noisy marks do not, so a little more is taken.
  */
-const coverage = 2.25;
+export const coverage = 2.25;
 
 export function measuredSection(marks: SectionMarks, picture: PictureScale): MeasuredSection {
   const readings = readSection(marks);

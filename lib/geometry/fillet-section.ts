@@ -21,6 +21,9 @@ export interface SectionMarks {
   /** On the face of each plate where it was not melted; fewer than two say nothing. */
   plateA: readonly Point[];
   plateB: readonly Point[];
+  /** The bottom of an undercut beside each toe; the deepest one counts. */
+  undercutA?: readonly Point[];
+  undercutB?: readonly Point[];
 }
 
 export interface SectionReadings {
@@ -38,6 +41,12 @@ export interface SectionReadings {
   hollow?: number;
   /** Below 0 where fusion stops short of the root. */
   penetration?: number;
+  /** Deepest fusion into each plate between the middle of the leg and the toe. */
+  fusionA?: number;
+  fusionB?: number;
+  /** Depth below each plate's old face. */
+  undercutA?: number;
+  undercutB?: number;
   /** Weld metal outside the plates' old faces. */
   depositArea?: number;
   /** Plate metal inside the fusion line. */
@@ -75,6 +84,8 @@ export function readSection(marks: SectionMarks): SectionReadings {
     const turn = Math.sign(signedArea([root, toeA, toeB]));
     readings.meltedArea = -turn * signedArea([root, ...fusion]);
     if (depth !== undefined) readings.penetration = depth;
+    readings.fusionA = depthBesideToe(root, alongA, alongB, readings.legA, fusion);
+    readings.fusionB = depthBesideToe(root, alongB, alongA, readings.legB, fusion);
     if (readings.depositArea !== undefined) {
       readings.dilution =
         (100 * readings.meltedArea) / (readings.meltedArea + readings.depositArea);
@@ -84,6 +95,10 @@ export function readSection(marks: SectionMarks): SectionReadings {
       }
     }
   }
+  if (marks.undercutA?.length)
+    readings.undercutA = depthBelow(root, alongA, alongB, marks.undercutA);
+  if (marks.undercutB?.length)
+    readings.undercutB = depthBelow(root, alongB, alongA, marks.undercutB);
   return readings;
 }
 
@@ -146,6 +161,26 @@ function depthBehind(root: Point, bisector: Point, curve: Outline): number | und
     deepest = Math.max(deepest ?? depth, depth);
   }
   return deepest;
+}
+
+/** How far the deepest of the points lies behind a plate's face, seen from the other plate. */
+function depthBelow(root: Point, along: Point, other: Point, points: readonly Point[]): number {
+  const behind = Math.sign(along[0] * other[1] - along[1] * other[0]);
+  return Math.max(
+    ...points.map((point) => {
+      const [x, y] = minus(point, root);
+      return -behind * (along[0] * y - along[1] * x);
+    }),
+  );
+}
+
+/** The fusion line ends at the toe, so there is always a point to look at. */
+function depthBesideToe(root: Point, along: Point, other: Point, leg: number, fusion: Outline) {
+  const beside = fusion.filter((point) => {
+    const share = dot(minus(point, root), along) / leg;
+    return share >= 0.5;
+  });
+  return depthBelow(root, along, other, beside);
 }
 
 function distanceToLine(point: Point, line: Outline): number {

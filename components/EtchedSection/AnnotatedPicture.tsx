@@ -1,0 +1,104 @@
+import type { Point } from '../../lib/geometry/outline.ts';
+import { printMeasured } from '../../lib/measured-text.ts';
+import { printStated } from '../../lib/quantity-text.ts';
+import type { SectionLines } from '../../lib/section-lines.ts';
+import type { NamedReading } from '../../lib/section-readings.ts';
+import { convert, type System, unitFor } from '../../lib/units.ts';
+import SectionDrawing from './SectionDrawing.tsx';
+import type { Size } from './view-window.ts';
+
+export interface Annotated {
+  picture: Size;
+  /** The address of the picture; none for the drawing alone. */
+  address: string | undefined;
+  lines: SectionLines;
+  readings: readonly NamedReading[];
+  bar: { ends: readonly [Point, Point]; length: number } | undefined;
+  system: System;
+}
+
+/** The whole picture with its lines, sizes and a scale bar, to print and to save. */
+export default function AnnotatedPicture({
+  picture: { width, height },
+  address,
+  lines,
+  readings,
+  bar,
+  system,
+}: Annotated) {
+  const unit = Math.max(width, height) / 640;
+  const [root, [toeA, toeB]] = [lines.deposit[0] as Point, lines.chord as [Point, Point]];
+  const size = (name: string) => {
+    const found = readings.find((reading) => reading.name === name);
+    return found ? printMeasured(found, found.unit, system) : '';
+  };
+  const middle = ([ax, ay]: Point, [bx, by]: Point): Point => [(ax + bx) / 2, (ay + by) / 2];
+  const labels: [string, Point][] = [
+    [`A ${size('legA')}`, middle(root, toeA)],
+    [`B ${size('legB')}`, middle(root, toeB)],
+    [`throat ${size('throat')}`, middle(...(lines.throat as [Point, Point]))],
+  ];
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      class="section-annotated"
+      viewBox={`0 0 ${width} ${height}`}
+      width={width}
+      height={height}
+      role="img"
+      aria-label="The section with its legs, throat, face and fusion line drawn in, and a scale bar"
+    >
+      {address && <image href={address} width={width} height={height} />}
+      <SectionDrawing lines={lines} unit={unit} />
+      <g
+        font-family="sans-serif"
+        font-size={15 * unit}
+        font-weight="700"
+        text-anchor="middle"
+        fill="#ffffff"
+        stroke="#000000"
+        stroke-width={4 * unit}
+        stroke-linejoin="round"
+        paint-order="stroke"
+      >
+        {labels.map(([text, [x, y]]) => (
+          <text key={text} x={x} y={y}>
+            {text}
+          </text>
+        ))}
+        {bar && <ScaleBar bar={bar} unit={unit} system={system} />}
+      </g>
+    </svg>
+  );
+}
+
+function ScaleBar(props: { bar: NonNullable<Annotated['bar']>; unit: number; system: System }) {
+  const { bar, unit, system } = props;
+  const [[x1, y1], [x2, y2]] = bar.ends;
+  const own = unitFor('mm', system);
+  return (
+    <g>
+      <path
+        d={`M${x1} ${y1}L${x2} ${y2}`}
+        stroke="#000000"
+        stroke-width={9 * unit}
+        stroke-linecap="butt"
+      />
+      <path
+        d={`M${x1} ${y1}L${x2} ${y2}`}
+        stroke="#ffffff"
+        stroke-width={5 * unit}
+        stroke-linecap="butt"
+      />
+      <text x={(x1 + x2) / 2} y={Math.min(y1, y2) - 9 * unit}>
+        {printStated(convert(bar.length, 'mm', own), own)}
+      </text>
+    </g>
+  );
+}
+
+/** Lengths that a scale bar may have, in millimeters. */
+export const barLengths = (system: System): number[] =>
+  system === 'us'
+    ? [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2].map((inches) => inches * 25.4)
+    : [1, 2, 5, 10, 20, 50];

@@ -1,0 +1,62 @@
+import { printFraction } from '../../lib/inches.ts';
+import { printMeasured } from '../../lib/measured-text.ts';
+import { sampleTruth } from '../../lib/sample-section.ts';
+import type { NamedReading } from '../../lib/section-readings.ts';
+import { convert, type System } from '../../lib/units.ts';
+
+interface Props {
+  readings: readonly NamedReading[];
+  passes: number;
+  system: System;
+  /** The sample's true sizes stand beside what was measured. */
+  withTruth: boolean;
+}
+
+/** Every reading with what it may be off; lengths on a rule as well, for a reader of inches. */
+export default function Readings({ readings, passes, system, withTruth }: Props) {
+  const truth = (reading: NamedReading) => {
+    const value = (sampleTruth as Readonly<Record<string, number>>)[reading.name];
+    return value === undefined
+      ? ''
+      : printMeasured({ value, uncertainty: 0 }, reading.unit, system);
+  };
+  return (
+    <div class="scroll">
+      <table class="section-table">
+        <caption>What was measured</caption>
+        <thead>
+          <tr>
+            <th scope="col">Reading</th>
+            <th scope="col">Value, give or take</th>
+            {withTruth && <th scope="col">True of the sample</th>}
+          </tr>
+        </thead>
+        <tbody>
+          {readings.map((reading) => (
+            <tr key={reading.name}>
+              <th scope="row">{reading.label}</th>
+              <td>
+                {printMeasured(reading, reading.unit, system)}
+                {onRule(reading, system)}
+              </td>
+              {withTruth && <td>{truth(reading)}</td>}
+            </tr>
+          ))}
+          {passes > 0 && (
+            <tr>
+              <th scope="row">Passes counted</th>
+              <td>{passes}</td>
+              {withTruth && <td>3</td>}
+            </tr>
+          )}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** The nearest thirty-second, where the uncertainty still tells one from the next. */
+function onRule({ name, value }: NamedReading, system: System) {
+  if (system !== 'us' || !/^(leg[AB]|throat|actualThroat)$/.test(name)) return null;
+  return <small> (near {printFraction(convert(value, 'mm', 'in'), 32)} in)</small>;
+}

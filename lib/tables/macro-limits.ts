@@ -1,0 +1,36 @@
+/**
+ * What a cut and etched fillet is held to, by code. Both unit systems are printed; neither is
+ * converted from the other.
+ */
+import type { Citation } from '../calculation.ts';
+import type { Pair } from './visual-limits.ts';
+
+export const macroCodes = [
+  'AWS D1.1',
+  'ASME IX, welder’s test',
+  'ASME IX, procedure test',
+] as const;
+export type MacroCode = (typeof macroCodes)[number];
+
+const at = (us: number, metric: number): Pair => ({ us, metric });
+
+const structural = (known: Citation['known']): Citation => ({
+  source: 'aws-d1.1',
+  at: 'macroetch of a fillet test, 4.9.4.1 (2015), 6.10.4.1 (2020)',
+  known,
+});
+export const fusedToRoot = structural('read');
+export const structuralMacro = structural('memory');
+/** The throat to the face's chord, less what a hollow lacks, of the triangle that the size draws. */
+export const throatThatCounts: Citation = {
+  source: 'aws-d1.1',
+  at: 'clause 2.4 (2010)',
+  known: 'read',
+};
+export const structuralUndercut = at(1 / 32, 1);
+
+export const welderTest: Citation = { source: 'asme-ix', at: 'QW-184', known: 'memory' };
+export const procedureTest: Citation = { source: 'asme-ix', at: 'QW-183', known: 'memory' };
+export const rootIndication = at(1 / 32, 0.8);
+export const faceCurve = at(1 / 16, 1.5);
+export const legDifference = at(1 / 8, 3);
