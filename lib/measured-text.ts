@@ -24,7 +24,8 @@ export function measuredParts(
     number,
   ];
   // Without any doubt about it, a hundredth of a millimeter is finer than anybody reads.
-  const decimals = around > 0 ? decimalsFor(around) : unit === 'in' ? 4 : 2;
+  const plainly = unit === 'in' || unit === 'in2' ? 4 : unit === 'mm' || unit === 'mm2' ? 2 : 1;
+  const decimals = around > 0 ? decimalsFor(around) : plainly;
   return {
     value: minus(shown.toFixed(decimals)),
     uncertainty: around.toFixed(decimals),
@@ -36,7 +37,7 @@ export function measuredParts(
 /** `8.1 ± 0.2 mm`, or `8.13 mm` where there is no doubt. */
 export function printMeasured(reading: Measured, declared: Unit, system: System): string {
   const { value, uncertainty, sign } = measuredParts(reading, declared, system);
-  const around = reading.uncertainty > 0 ? ` ± ${uncertainty}` : '';
-  const space = sign === '°' && around === '' ? '' : '\u00a0';
-  return `${value}${around}${space}${sign}`;
+  const around = reading.uncertainty > 0 ? `\u00a0±\u00a0${uncertainty}` : '';
+  if (sign === '°') return around === '' ? `${value}°` : `${value}°${around}°`;
+  return `${value}${around}\u00a0${sign}`;
 }

@@ -81,7 +81,7 @@ export default class Bench extends Component<Props, State> {
         length: isSample ? { text: `${sampleLength}`, system: 'metric' } : empty,
         width: empty,
         height: empty,
-        lengthError: { text: '0.1', system: 'metric' },
+        lengthError: { text: system === 'us' ? '0.004' : '0.1', system },
         size: isSample ? { text: '5/16', system: 'us' } : empty,
       },
       edge: '2',

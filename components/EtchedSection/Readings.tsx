@@ -16,9 +16,11 @@ interface Props {
 export default function Readings({ readings, passes, system, withTruth }: Props) {
   const truth = (reading: NamedReading) => {
     const value = (sampleTruth as Readonly<Record<string, number>>)[reading.name];
-    return value === undefined
-      ? ''
-      : printMeasured({ value, uncertainty: 0 }, reading.unit, system);
+    return value === undefined ? undefined : (
+      <small class="section-truth">
+        true: {printMeasured({ value, uncertainty: 0 }, reading.unit, system)}
+      </small>
+    );
   };
   return (
     <div class="scroll">
@@ -28,7 +30,6 @@ export default function Readings({ readings, passes, system, withTruth }: Props)
           <tr>
             <th scope="col">Reading</th>
             <th scope="col">Value, give or take</th>
-            {withTruth && <th scope="col">True of the sample</th>}
           </tr>
         </thead>
         <tbody>
@@ -38,15 +39,14 @@ export default function Readings({ readings, passes, system, withTruth }: Props)
               <td>
                 {printMeasured(reading, reading.unit, system)}
                 {onRule(reading, system)}
+                {withTruth && truth(reading)}
               </td>
-              {withTruth && <td>{truth(reading)}</td>}
             </tr>
           ))}
           {passes > 0 && (
             <tr>
               <th scope="row">Passes counted</th>
               <td>{passes}</td>
-              {withTruth && <td>3</td>}
             </tr>
           )}
         </tbody>
@@ -58,5 +58,6 @@ export default function Readings({ readings, passes, system, withTruth }: Props)
 /** The nearest thirty-second, where the uncertainty still tells one from the next. */
 function onRule({ name, value }: NamedReading, system: System) {
   if (system !== 'us' || !/^(leg[AB]|throat|actualThroat)$/.test(name)) return null;
-  return <small> (near {printFraction(convert(value, 'mm', 'in'), 32)} in)</small>;
+  const nearest = printFraction(convert(value, 'mm', 'in'), 32);
+  return <small class="section-truth">near {nearest} in on the rule</small>;
 }

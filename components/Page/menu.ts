@@ -19,7 +19,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
     items: [
       { path: '/lessons/', name: 'Lessons' },
       { path: '/calculators/', name: 'Calculators' },
-      { path: '/section/', name: 'Measure an etched section' },
+      { path: '/section/', name: 'Etched section' },
       { path: '/faults/', name: 'Faults, by what you see' },
       { path: '/glossary/', name: 'Words of the trade' },
     ],

@@ -37,11 +37,16 @@ describe('before anyone touches the page', () => {
   });
 });
 
+/** A tool with a page of its own is fetched when its reader begins to use it. In KB, all that it brings. */
+const tools: Readonly<Record<string, number>> = { 'open-bench': 30 };
+const nameOf = (file: string) => /([^/]+)\.[^.]+\.js$/.exec(file)?.[1] ?? '';
+
 describe('when something on the page comes to life', () => {
   const atOnce = new Set(site.pages.flatMap((page) => [...scriptFilesAtOnce(page, site)]));
-  const first = [...askedForLater(atOnce, site)].map(
-    (file) => [file, withImports([file], site)] as const,
-  );
+  const asked = [...askedForLater(atOnce, site)];
+  const first = asked
+    .filter((file) => !Object.hasOwn(tools, nameOf(file)))
+    .map((file) => [file, withImports([file], site)] as const);
   const shared = new Set(first.flatMap(([, files]) => [...files]));
 
   it('the form comes once, with at most 12 KB; what follows it adds at most 6 KB', () => {
@@ -56,6 +61,13 @@ describe('when something on the page comes to life', () => {
       within((index === 0 ? 12 : 6) * KB, weights, name);
       for (const file of files) come.add(file);
     }
+  });
+
+  it.each(Object.entries(tools))('the tool %s brings at most %i KB', (tool, allowed) => {
+    const file = asked.find((one) => nameOf(one) === tool);
+    expect(file, 'file of the tool').toBeDefined();
+    const news = [...withImports([file as string], site)].filter((one) => !atOnce.has(one));
+    within(allowed * KB, new Map(news.map((one) => [one, weightOfFiles([one], site)])), tool);
   });
 
   /** A plan or a log brings its tables and its reasons along; a formula or a drawing does not. */
@@ -76,7 +88,7 @@ describe('when something on the page comes to life', () => {
       const news = [...withImports([name], site)].filter(
         (file) => !shared.has(file) && !atOnce.has(file),
       );
-      const id = /([^/]+)\.[^.]+\.js$/.exec(name)?.[1] ?? '';
+      const id = nameOf(name);
       const allowed = pressedFor.has(id) ? 8 : procedures.has(id) ? 7 : 3;
       within(allowed * KB, new Map(news.map((file) => [file, weightOfFiles([file], site)])), name);
     }
