@@ -34,6 +34,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
       { path: '/audit/', name: 'Does the sequence hold?' },
       { path: '/audit/checks/', name: 'Published values beside ours' },
       { path: '/sources/', name: 'Sources' },
+      { path: '/data/', name: 'The course as files' },
       { path: '/about/', name: 'About, limits and privacy' },
     ],
   },
