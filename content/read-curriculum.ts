@@ -11,6 +11,7 @@ import { calculatorGroups } from './calculator-groups.ts';
 import { calculationIds } from './commands/calculation-ids.ts';
 import { readChecks } from './read-checks.ts';
 import { readExercises } from './read-exercises.ts';
+import { readOutlines } from './read-outlines.ts';
 import { readingOrder } from './reading-order.ts';
 import { lessonSchema } from './schemas/lesson.ts';
 
@@ -48,6 +49,7 @@ export async function readCurriculum(folder = 'content'): Promise<Curriculum> {
       }),
     ),
     checks: readChecks(`${folder}/checks`),
+    outlines: readOutlines(`${folder}/outlines`).map(({ id, source }) => ({ id, source })),
     sources: Object.keys(sources),
   };
 }

@@ -239,6 +239,25 @@ export const sources = {
     type: 'legislation',
     is: 'lead paint on old steel',
   },
+  '29-cfr-29': {
+    title: '29 CFR part 29, Labor standards for the registration of apprenticeship programs',
+    publisher: 'US Department of Labor',
+    edition: '1984, and the Department’s summary; a newer text is in force',
+    type: 'legislation',
+    is: 'what a registered apprenticeship must hold',
+  },
+  'onet-51-4121': {
+    title: 'O*NET OnLine, 51-4121 Welders, Cutters, Solderers, and Brazers',
+    publisher: 'US Department of Labor',
+    type: 'webpage',
+    is: 'tasks of welders by importance',
+  },
+  'onet-25-1194': {
+    title: 'O*NET OnLine, 25-1194 Career/Technical Education Teachers, Postsecondary',
+    publisher: 'US Department of Labor',
+    type: 'webpage',
+    is: 'tasks of those who teach a trade',
+  },
   'nfpa-51b': {
     title: 'NFPA 51B, Standard for Fire Prevention During Welding, Cutting, and Other Hot Work',
     publisher: 'National Fire Protection Association',

@@ -46,6 +46,16 @@ export const auditPages: readonly { path: string; name: string; holds: string }[
     holds: 'What no publication was read for, listed plainly.',
   },
   {
+    path: '/audit/outlines/',
+    name: 'Beside public outlines',
+    holds: 'Public task lists and rules, what serves each, what is open; and your own outline.',
+  },
+  {
+    path: '/audit/your-outline/',
+    name: 'Your outline',
+    holds: 'Load topics of your own, map them, print the comparison.',
+  },
+  {
     path: '/sources/',
     name: 'Sources',
     holds: 'Every publication, and each place that leans on it.',

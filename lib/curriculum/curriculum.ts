@@ -101,6 +101,8 @@ export interface Curriculum {
   calculations: readonly AuditedCalculation[];
   /** Values that hold a calculation to something outside it. */
   checks: readonly AuditedCheck[];
+  /** Public outlines that the course is laid beside. */
+  outlines: readonly { id: string; source: string }[];
   /** Publications on the page of sources. */
   sources: readonly string[];
 }

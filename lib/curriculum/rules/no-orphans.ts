@@ -54,11 +54,12 @@ export const noOrphanSource: Rule = {
   id: 'no-orphan-source',
   sentence: 'Every publication on the page of sources is cited, and every one cited is listed.',
   why: 'A list of books that nobody leaned on looks like proof and is none.',
-  look: ({ sources, lessons, exercises, calculations, checks }) => {
+  look: ({ sources, lessons, exercises, calculations, checks, outlines }) => {
     const cited = [
       ...lessons.flatMap((one) => one.sources.map(({ source }) => ({ source, by: one.slug }))),
       ...exercises.flatMap((one) => one.grading.map(({ source }) => ({ source, by: one.slug }))),
       ...calculations.flatMap((one) => one.sources.map(({ source }) => ({ source, by: one.id }))),
+      ...outlines.map(({ source, id }) => ({ source, by: id })),
       ...checks.map(({ source, calculation }) => ({ source, by: calculation })),
     ];
     const unknown = cited.filter(({ source }) => source && !sources.includes(source));

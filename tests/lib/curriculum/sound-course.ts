@@ -75,6 +75,7 @@ export const sound: Curriculum = {
   exercises: [gate, tryBead, tryGroove],
   calculations: [{ id: 'travel-speed', title: 'Speed', forTeaching: false, sources: [] }],
   checks: [{ calculation: 'travel-speed', source: 'book', known: 'read' }],
+  outlines: [],
   sources: ['book'],
 };
 
