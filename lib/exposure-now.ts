@@ -9,7 +9,7 @@ import { ExposureLog, type exposureStates, type LogEvent, type Told } from './ex
 import type { designators } from './inputs/classification.ts';
 import { refuseOvenAdvice } from './low-hydrogen-only.ts';
 import { NoAnswer } from './no-answer.ts';
-import type { Classification } from './tables/electrodes-a5.1.ts';
+import type { Classification } from './tables/classifications.ts';
 import { exposureOf } from './tables/exposure-d1.1.ts';
 
 export type ExposureState = (typeof exposureStates)[number];

@@ -4,7 +4,8 @@
  */
 import type { designators } from './inputs/classification.ts';
 import { NoAnswer } from './no-answer.ts';
-import { type Classification, readDigits } from './tables/electrodes-a5.1.ts';
+import type { Classification } from './tables/classifications.ts';
+import { readDigits } from './tables/electrodes-a5.1.ts';
 
 export function refuseOvenAdvice(
   classification: Classification,

@@ -8,7 +8,7 @@ import BoothBanner, { type Place } from './BoothBanner.tsx';
 import { boothGiven } from './booth-given.ts';
 import { addressWithoutBooth, boothHere } from './booth-here.ts';
 
-export async function followBooth(): Promise<void> {
+async function followBooth(): Promise<void> {
   const main = document.querySelector('main');
   if (!main) return;
   const box = document.createElement('div');
@@ -38,3 +38,5 @@ async function formsThatFollow(): Promise<Place[]> {
   );
   return places.flat();
 }
+
+followBooth();

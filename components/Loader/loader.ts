@@ -26,7 +26,6 @@ async function start(box: HTMLElement): Promise<void> {
 
 for (const box of document.querySelectorAll('[data-calculator],.worked-example,[data-practice]'))
   seen.observe(box);
-if (/\bbooth\./.test(location.search))
-  import('../Booth/follow-booth.ts').then(({ followBooth }) => followBooth());
+if (/\bbooth\./.test(location.search)) import('../Booth/follow-booth.ts');
 
 export {};

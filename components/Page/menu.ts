@@ -26,7 +26,10 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
   },
   {
     title: 'Teach',
-    items: [{ path: '/exercises/', name: 'Booth exercises' }],
+    items: [
+      { path: '/exercises/', name: 'Booth exercises' },
+      { path: '/booth/', name: 'Booth link and sheet' },
+    ],
   },
   {
     title: 'Check',

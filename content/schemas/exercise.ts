@@ -81,6 +81,15 @@ const criterion = z.strictObject({
   known,
 });
 
+const numbers = z.strictObject({
+  of: id.describe('Id of the calculation.'),
+  given: z
+    .record(z.string(), z.union([z.string(), z.number()]).transform(String))
+    .describe('Its inputs as a reader would type them.'),
+  want: z.array(z.string()).min(1).describe('The outputs to hit, by name.'),
+  drawing: z.literal(true).optional().describe('Its drawing shows the coupon; once an exercise.'),
+});
+
 /** content/exercises/<slug>.yaml: one task at the booth. Unknown keys are refused. */
 export const exerciseSchema = z.strictObject({
   title: heading.describe('Name of the exercise.'),
@@ -105,6 +114,10 @@ export const exerciseSchema = z.strictObject({
   procedure: procedure
     .optional()
     .describe('The practice procedure on one page; none without an arc.'),
+  numbers: z
+    .array(numbers)
+    .default([])
+    .describe('What the library computes for it: numbers to hit, and the drawing of the coupon.'),
   steps: z.array(sentence).min(1).describe('What to do, in order.'),
   holdPoints: z.array(sentence).describe('Where to stop until somebody has looked.'),
   handIn: sentence.describe('What is handed in, and how it is marked.'),

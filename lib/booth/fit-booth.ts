@@ -1,9 +1,24 @@
 /** The numbers of a booth as a calculation takes them: by the name of the input and its kind. */
 import type { Input, Inputs } from '../calculation.ts';
-import { type Classification, readDigits } from '../tables/electrodes-a5.1.ts';
+import type { Classification } from '../tables/classifications.ts';
+import { readDigits } from '../tables/electrodes-a5.1.ts';
 import { sameKind } from '../units.ts';
 import type { Booth } from './booth-link.ts';
-import { type BoothWordInLink, boothQuantities, boothQuantity } from './booth-quantities.ts';
+import { type BoothWordInLink, boothQuantities } from './booth-quantities.ts';
+
+/** The inputs that take a quantity, by name; an input of another kind is left alone. */
+const feeds: Readonly<Record<BoothWordInLink, readonly string[]>> = {
+  class: ['classification', 'electrodeKind'],
+  electrode: ['diameter', 'coreDiameter'],
+  current: ['current', 'wanted'],
+  voltage: ['voltage'],
+  thickness: ['thickness', 'thinner', 'thicker'],
+  leg: ['leg', 'legA', 'legB', 'filletSize'],
+  opening: ['rootOpening'],
+  width: ['width'],
+  overlap: ['overlap'],
+  runout: ['runOut'],
+};
 
 /** Inputs that share a name with a quantity of the booth and mean something else. */
 const meansOtherwise: Readonly<Record<string, readonly string[]>> = {
@@ -24,7 +39,7 @@ export function fitBooth(
 ): Record<string, string> {
   const fitted: Record<string, string> = {};
   for (const [word, text] of Object.entries(numbers) as [BoothWordInLink, string][])
-    for (const name of boothQuantity(word).feeds) {
+    for (const name of feeds[word]) {
       if (!Object.hasOwn(inputs, name) || meansOtherwise[id]?.includes(name)) continue;
       const value = valueFor(inputs[name] as Input, word, text);
       if (value !== undefined) fitted[name] = value;

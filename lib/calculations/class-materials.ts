@@ -7,7 +7,7 @@ import { orderedPipe } from '../inputs/pipe.ts';
 import { lengthText } from '../length-text.ts';
 import { NoAnswer } from '../no-answer.ts';
 import { pipeSize, poundsPerFoot } from '../pipe-size.ts';
-import { classifications } from '../tables/electrodes-a5.1.ts';
+import { classifications } from '../tables/classifications.ts';
 
 const steel = 0.2836;
 const kinds = ['flat bar', 'plate', 'backing bar', 'pipe', 'none'] as const;

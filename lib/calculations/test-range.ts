@@ -1,7 +1,8 @@
 import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
 import { type Backing, covers, type FNumber } from '../filler-cover.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { classifications, readDigits } from '../tables/electrodes-a5.1.ts';
+import { classifications } from '../tables/classifications.ts';
+import { readDigits } from '../tables/electrodes-a5.1.ts';
 import { none, testPositions, tests } from '../tables/test-positions.ts';
 import {
   depositReach,

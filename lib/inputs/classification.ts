@@ -1,6 +1,6 @@
 /** What is printed on an electrode, in two parts: the classification, and what may follow it. */
 import type { Inputs } from '../calculation.ts';
-import { classifications } from '../tables/electrodes-a5.1.ts';
+import { classifications } from '../tables/classifications.ts';
 
 export const designators = ['none', 'R', 'H4', 'H4R', 'H8', 'H8R', 'H16', 'H16R'] as const;
 

@@ -3,6 +3,7 @@
  * each unit system (70 ksi stands beside 490 MPa, which is not its conversion).
  */
 import type { Citation } from '../calculation.ts';
+import type { Classification } from './classifications.ts';
 
 export const fNumbers = ['F1', 'F2', 'F3', 'F4'] as const;
 
@@ -65,29 +66,6 @@ export const strengths = {
   '60': { us: 60, metric: 430 },
   '70': { us: 70, metric: 490 },
 } as const;
-
-export const classifications = [
-  'E7018',
-  'E6010',
-  'E6011',
-  'E6012',
-  'E6013',
-  'E6019',
-  'E6020',
-  'E6027',
-  'E7014',
-  'E7015',
-  'E7016',
-  'E7016-1',
-  'E7018-1',
-  'E7018M',
-  'E7024',
-  'E7024-1',
-  'E7027',
-  'E7028',
-  'E7048',
-] as const;
-export type Classification = (typeof classifications)[number];
 
 /** The least that the weld metal must give in the test of the specification. */
 interface WeldMetal {

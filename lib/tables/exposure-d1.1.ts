@@ -4,7 +4,7 @@
  */
 import type { Citation } from '../calculation.ts';
 import type { designators } from '../inputs/classification.ts';
-import type { Classification } from './electrodes-a5.1.ts';
+import type { Classification } from './classifications.ts';
 
 interface Exposure {
   /** The longest time in open air, in hours. */

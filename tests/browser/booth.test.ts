@@ -1,4 +1,8 @@
 /** The numbers of a booth reach the lesson through its link alone. */
+import { PDFDocument } from 'pdf-lib';
+import type { Page } from 'playwright-core';
+import { PNG } from 'pngjs';
+import decodeQR from 'qr/decode.js';
 import { describe, expect, it } from 'vitest';
 import { site } from '../site/built-site.ts';
 import { visit } from './reader.ts';
@@ -64,4 +68,143 @@ describe('a lesson opened with the link of a booth', () => {
       await quiet();
       expect(await page.locator('main > div > aside').count()).toBe(0);
     }));
+});
+
+const exercises = [...site.files].flatMap(
+  (file) => /exercises\/([a-z0-9-]+)\.json$/.exec(file)?.[1] ?? [],
+);
+const desk = (query: string) => `${site.base}booth/?${query}`;
+const filled =
+  'booth.current=130A&booth.thickness=1/2in&booth.leg=3/8in&booth.electrode=1/8in&booth.group=Evening+B';
+const longNote = encodeURIComponent(
+  'Go slowly at the root and wait for both plates to wet. '.repeat(3).slice(0, 140),
+);
+
+const ready = async (page: Page, count: number) => {
+  await page.waitForFunction(
+    (wanted) =>
+      document.querySelectorAll('.booth-sheets > .booth-sheet').length === wanted &&
+      [...document.querySelectorAll<HTMLElement>('.booth-sheets > .booth-sheet')].every(
+        (sheet) => sheet.style.getPropertyValue('--size') !== '',
+      ),
+    count,
+  );
+};
+
+describe('the sheets of a rotation', () => {
+  const half = Math.ceil(exercises.length / 2);
+  it.each([
+    ['the first half of all exercises', exercises.slice(0, half), 'us'],
+    ['the second half', exercises.slice(half), 'metric'],
+  ] as const)('%s: one page each, on Letter and on A4', (_, slugs, units) => {
+    const also = slugs.map(
+      (slug) =>
+        `also=${encodeURIComponent(`booth.exercise=${slug}&${filled}&booths=7&booth.note=${longNote}`)}`,
+    );
+    return visit(
+      desk(`${also.join('&')}&units=${units}`),
+      { width: 360 },
+      async ({ page, quiet, trouble }) => {
+        await ready(page, slugs.length);
+        await quiet();
+        for (const format of ['Letter', 'A4']) {
+          const pdf = await PDFDocument.load(await page.pdf({ format }));
+          expect(pdf.getPageCount(), format).toBe(slugs.length);
+        }
+        expect(trouble).toEqual([]);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+          360,
+        );
+      },
+    );
+  });
+});
+
+/**
+ * A phone's preview of 1920 pixels sees about 1270 mm from a meter away (common practice, no source):
+ * 1.5 pixels a millimeter. Averaged down to that, with the quiet zone, and no more contrast than gray.
+ */
+async function readFrom(page: Page, selector: string, millimeters: number, meters: number) {
+  const shot = PNG.sync.read(await page.locator(selector).first().screenshot());
+  const size = Math.round((millimeters * 1.5) / meters);
+  const data = new Uint8Array(size * size * 3);
+  for (let y = 0; y < size; y++)
+    for (let x = 0; x < size; x++) {
+      const [left, right] = [x, x + 1].map((at) => Math.floor((at * shot.width) / size)) as [
+        number,
+        number,
+      ];
+      const [top, bottom] = [y, y + 1].map((at) => Math.floor((at * shot.height) / size)) as [
+        number,
+        number,
+      ];
+      let sum = 0;
+      for (let v = top; v < bottom; v++)
+        for (let u = left; u < right; u++) sum += shot.data[(v * shot.width + u) * 4] as number;
+      const gray = 60 + (sum / ((bottom - top) * (right - left)) / 255) * 140;
+      data.fill(gray, (y * size + x) * 3, (y * size + x) * 3 + 3);
+    }
+  return decodeQR({ width: size, height: size, data }, { timeLimit: 2000 });
+}
+
+describe('the code of a booth', () => {
+  it('is read from a meter away on A5, and at arm’s length on the sheet', () =>
+    visit(
+      desk(`booth.exercise=fillet-2f&${filled}&booths=7&booth.note=Slow+down+at+the+root`),
+      {},
+      async ({ page }) => {
+        await ready(page, 1);
+        const link = (await page.locator('.booth-links a').first().getAttribute('href')) ?? '';
+        // The address of a real site is longer than that of a test.
+        expect(link.length).toBeGreaterThan(120);
+        await page.setViewportSize({ width: 2200, height: 2200 });
+        await page.emulateMedia({ media: 'print' });
+        await page.evaluate(() => {
+          for (const code of document.querySelectorAll<SVGElement>('.booth-code'))
+            code.style.setProperty('width', '1200px', 'important');
+        });
+        expect(await readFrom(page, '.booth-sheets .booth-code', 44, 0.4)).toBe(link);
+        await page.evaluate(() => document.body.classList.add('print-codes'));
+        expect(await readFrom(page, '.booth-cards .booth-code', 128, 1)).toBe(link);
+        const pdf = await PDFDocument.load(await page.pdf({ preferCSSPageSize: true }));
+        expect(pdf.getPageCount()).toBe(1);
+        // A5, in points.
+        expect(Math.round(pdf.getPage(0).getWidth())).toBeCloseTo(420, -1);
+      },
+    ));
+});
+
+describe('the booth page', () => {
+  it('makes a link that opens the lesson with what was set', () =>
+    visit(desk('exercise=fillet-2f'), {}, async ({ page, trouble, quiet }) => {
+      await ready(page, 1);
+      await page.getByLabel('Fillet leg to reach').fill('3/8');
+      await page.getByLabel('Current').fill('400');
+      await page.getByText('allows 115 A to 140 A').waitFor();
+      await page.getByLabel('Current').fill('130');
+      await page.getByLabel('Booth or machine').fill('7-9');
+      await page.getByRole('link', { name: /booth\.place=8/ }).click();
+      await page.getByText('Numbers of booth 8').waitFor();
+      await page.locator('aside').getByText('Used in').waitFor();
+      await quiet();
+      expect(trouble).toEqual([]);
+    }));
+
+  it('says where something is wrong and keeps the rest', () =>
+    visit(
+      desk('exercise=gone-long-ago&booth.leg=3/8in&booth.current=x&booths=9-3,7'),
+      {},
+      async ({ page, trouble }) => {
+        await page.getByText('“gone-long-ago” is not on this site').waitFor();
+        await page.getByText('Current needs a number, not “x”').waitFor();
+        await page.getByText('Booths “9-3” run backward').waitFor();
+        expect(await page.getByLabel('Fillet leg to reach').inputValue()).toBe('3/8in');
+        await page.getByLabel('Exercise, or lesson alone').selectOption('exercise/fillet-2f');
+        await ready(page, 1);
+        await page.getByLabel('Bead width').fill('9e99');
+        await page.getByText('Bead width must be at most').waitFor();
+        expect(await page.getByLabel('Bead width').inputValue()).toBe('9e99');
+        expect(trouble).toEqual([]);
+      },
+    ));
 });

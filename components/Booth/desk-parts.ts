@@ -1,0 +1,4 @@
+/** What the booth page loads beside its form, in a file of its own. */
+export { default as BoothSheets } from './BoothSheets.tsx';
+export { outOfRange } from './out-of-range.ts';
+export { default as RotationList } from './RotationList.tsx';

@@ -1,0 +1,43 @@
+/**
+ * Makes each booth sheet fit one side of Letter and of A4: its letters get smaller step by step until
+ * it does. Measured on a copy as wide as paper, since the sheet itself may be shown on a phone.
+ */
+const millimeter = 96 / 25.4;
+/** What both papers leave inside the page's margins. */
+const width = 184 * millimeter;
+const height = 252 * millimeter;
+/** In points: from what reads well at arm's length down to what still can be read. */
+const [largest, least, step] = [10, 6, 0.25];
+
+let asked = false;
+
+/** Measures once, however often it is asked within a frame. */
+export function fitSheetsSoon(): void {
+  if (asked) return;
+  asked = true;
+  requestAnimationFrame(() => {
+    asked = false;
+    fitSheets();
+  });
+}
+
+/** Measures at once, as printing asks for it. */
+export function fitSheets(): void {
+  const host = document.createElement('div');
+  host.className = 'booth-measure';
+  host.setAttribute('aria-hidden', 'true');
+  host.style.setProperty('width', `${width}px`);
+  document.querySelector('main')?.append(host);
+  for (const sheet of document.querySelectorAll<HTMLElement>('.booth-sheets > .booth-sheet')) {
+    const copy = sheet.cloneNode(true) as HTMLElement;
+    copy.removeAttribute('aria-label');
+    host.replaceChildren(copy);
+    let size = largest;
+    for (; size > least; size -= step) {
+      copy.style.setProperty('--size', `${size}pt`);
+      if (copy.offsetHeight <= height) break;
+    }
+    sheet.style.setProperty('--size', `${size}pt`);
+  }
+  host.remove();
+}

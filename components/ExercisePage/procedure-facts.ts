@@ -1,0 +1,59 @@
+import type { CollectionEntry } from 'astro:content';
+
+type Exercise = CollectionEntry<'exercises'>['data'];
+
+/** The settings of a practice procedure, each with its name. */
+export function procedureFacts(
+  procedure: NonNullable<Exercise['procedure']>,
+  electrodes: Exercise['electrodes'],
+): { name: string; text: string }[] {
+  const { progression, interpass, voltage } = procedure;
+  const current = (from: string, [low, high]: readonly [string, string]) =>
+    `Start from {${from}}; {${low}} to {${high}}`;
+  return [
+    { name: 'Steel', text: procedure.steel },
+    { name: 'Polarity', text: procedure.polarity },
+    ...currentsOf(procedure, electrodes).map(({ name, start, range }) => ({
+      name,
+      text: current(start, range),
+    })),
+    { name: 'Arc voltage to expect', text: `{${voltage.from}} to {${voltage.to}}` },
+    { name: 'Position', text: procedure.position },
+    ...(progression === 'none' ? [] : [{ name: 'Progression', text: progression }]),
+    { name: 'Preheat', text: procedure.preheat },
+    { name: 'Between passes, at most', text: `{${interpass.max}}` },
+    { name: 'Cleaning', text: procedure.cleaning },
+    { name: 'Technique', text: procedure.technique },
+  ];
+}
+
+interface Current {
+  name: string;
+  /** The electrode it belongs to; none where the procedure names one for all. */
+  diameter: string | undefined;
+  start: string;
+  range: readonly [string, string];
+}
+
+/** Each electrode's current; where one has its own, the procedure's belongs to the other. */
+export function currentsOf(
+  procedure: NonNullable<Exercise['procedure']>,
+  electrodes: Exercise['electrodes'],
+): Current[] {
+  const main = electrodes.some((it) => it.current) && electrodes.find((it) => !it.current);
+  const nameOf = (it: Exercise['electrodes'][number]) =>
+    [`Current, ${it.classification} {${it.diameter}}`, it.for].filter(Boolean).join(', ');
+  return [
+    {
+      name: main ? nameOf(main) : 'Current',
+      diameter: (main || electrodes[0])?.diameter,
+      start: procedure.current,
+      range: procedure.currentRange,
+    },
+    ...electrodes.flatMap((it): Current[] =>
+      it.current && it.currentRange
+        ? [{ name: nameOf(it), diameter: it.diameter, start: it.current, range: it.currentRange }]
+        : [],
+    ),
+  ];
+}
