@@ -1,5 +1,6 @@
 /** What the site hands out as files, built once for all endpoints and for the page about them. */
 
+import { createHash } from 'node:crypto';
 import { loadCalculation } from '../lib/calculations.ts';
 import { checksTable } from '../lib/published/checks-table.ts';
 import {
@@ -18,6 +19,13 @@ import { comparedChecks } from './compared-checks.ts';
 import { courseAudit } from './course-audit.ts';
 
 export const edition = packed.version;
+
+/** A short mark that changes with any change of lessons, exercises or rules. */
+export async function contentsMark(): Promise<string> {
+  const { course } = await courseAudit();
+  const text = JSON.stringify(curriculumFile(course, edition));
+  return createHash('sha256').update(text).digest('hex').slice(0, 12);
+}
 
 export async function publishedTables(): Promise<PublishedTable[]> {
   const { course } = await courseAudit();

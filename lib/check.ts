@@ -37,3 +37,14 @@ export function compare(printed: string, computed: unknown, tolerance?: number):
     within,
   };
 }
+
+/** How near a computed value lies to a printed one. */
+export type Nearness = 'same' | 'close' | 'within' | 'stated' | 'off';
+
+/** @param stated whether a wider tolerance than half the last digit is stated, with its reason */
+export function nearness({ agrees, difference = 0, within }: Compared, stated: boolean): Nearness {
+  if (!agrees) return 'off';
+  if (Math.abs(difference) < 1e-9) return 'same';
+  if (stated) return 'stated';
+  return within !== undefined && Math.abs(difference) > within / 2 ? 'within' : 'close';
+}

@@ -2,6 +2,9 @@
 export function sourceName(id: string): string {
   const law = /^osha-(\d+)-(\d+)$/.exec(id);
   if (law) return `29 CFR ${law[1]}.${law[2]}`;
+  const cfr = /^(\d+)-cfr-(\d+)$/.exec(id);
+  if (cfr) return `${cfr[1]} CFR ${cfr[2]}`;
+  if (id.startsWith('onet-')) return id.replace('onet-', 'O*NET ');
   const plain = id.replace(/^(iso-tr|[a-z]+)-/, (_, body: string) => `${body.replace('-', '/')} `);
   if (!/\d/.test(id) && !/^(asme|nec)/.test(id))
     return plain[0]?.toUpperCase() + plain.slice(1).replaceAll('-', ' ');

@@ -56,6 +56,16 @@ export const auditPages: readonly { path: string; name: string; holds: string }[
     holds: 'Load topics of your own, map them, print the comparison.',
   },
   {
+    path: '/audit/report/',
+    name: 'Report to print',
+    holds: 'All of it on a few sheets, with version, date and signature lines.',
+  },
+  {
+    path: '/data/',
+    name: 'Files',
+    holds: 'The course as CSV and JSON, with columns and schemas.',
+  },
+  {
     path: '/sources/',
     name: 'Sources',
     holds: 'Every publication, and each place that leans on it.',

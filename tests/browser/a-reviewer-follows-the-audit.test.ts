@@ -84,3 +84,32 @@ describe('an outline of his own', () => {
     });
   });
 });
+
+describe('the check page', () => {
+  it('shows the values of one source, one mark and one difference, and counts them', async () => {
+    await visit(at('/audit/checks/'), {}, async ({ page, trouble }) => {
+      const rows = page.locator('tbody tr:visible');
+      const all = await rows.count();
+      await page.getByLabel('Source').selectOption({ label: 'AWS A5.1' });
+      const some = await rows.count();
+      expect(some).toBeGreaterThan(0);
+      expect(some).toBeLessThan(all);
+      await page.getByLabel('Difference').selectOption({ label: 'disagrees' });
+      await page.getByText('0 values in 0 calculations').waitFor();
+      await page.getByLabel('Difference').selectOption({ label: 'All' });
+      await page.getByLabel('Source').selectOption({ label: 'All' });
+      await page.getByLabel('Calculation').selectOption('heat-input');
+      expect(await rows.count()).toBe(1);
+      expect(trouble).toEqual([]);
+    });
+  });
+
+  it('lists the calculations by source where scripts are off', async () => {
+    await visit(at('/audit/checks/'), { scripts: false }, async ({ page }) => {
+      expect(await page.getByLabel('Source').isVisible()).toBe(false);
+      await page.getByText('By source').click();
+      const first = page.locator('details dd a').first();
+      expect(await first.isVisible()).toBe(true);
+    });
+  });
+});
