@@ -2,6 +2,7 @@
 import type { CollectionEntry } from 'astro:content';
 import type { ExerciseSheet, SheetNumbers, SheetPoint } from '../../lib/booth/exercise-sheet.ts';
 import { sourceName } from '../../lib/source-name.ts';
+import { plateForBeads } from '../Coupon/plate-for-beads.ts';
 import { metalTexts, rodTexts } from '../Exercise/needs-texts.ts';
 import { currentsOf, procedureFacts } from '../ExercisePage/procedure-facts.ts';
 
@@ -16,7 +17,7 @@ export async function makeSheet(
 ): Promise<ExerciseSheet> {
   const { data } = exercise;
   const { title, summary, position, joint, minutes, attempts, coupon, electrodes } = data;
-  const plate = singleBeads(data) ? platePart(coupon[0]?.section, coupon[0]?.length) : undefined;
+  const plate = plateForBeads(data);
   return {
     slug: exercise.id,
     title,
@@ -78,14 +79,6 @@ function usualOf({ electrodes, procedure, coupon }: Exercise): ExerciseSheet['us
     ...(thickness && { thickness }),
   };
 }
-
-const singleBeads = ({ joint, coupon }: Exercise): boolean =>
-  joint.length === 1 && joint[0] === 'bead' && coupon.length === 1;
-
-const platePart = (section: string | undefined, length: string | undefined) => {
-  const width = section?.split(/\s+x\s+/)[1];
-  return width && length ? { length, width } : undefined;
-};
 
 function pointOf({ item, limit, amount, metric, source, at, known }: Exercise['grading'][number]) {
   const braced = metric ? `{${amount}|${metric}}` : `{${amount}}`;

@@ -29,6 +29,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
     items: [
       { path: '/exercises/', name: 'Booth exercises' },
       { path: '/booth/', name: 'Booth link and sheet' },
+      { path: '/grading/', name: 'Grading sheet' },
     ],
   },
   {

@@ -1,9 +1,15 @@
-/** The numbers of a booth reach the lesson through its link alone. */
+/**
+ * The instructor's bench: the numbers of a booth reach the lesson through its link alone, its sheets
+ * are one page each, its code is read from afar; readings become verdicts, tables and records.
+ */
+import { text } from 'node:stream/consumers';
 import { PDFDocument } from 'pdf-lib';
 import type { Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import decodeQR from 'qr/decode.js';
 import { describe, expect, it } from 'vitest';
+import { readFile as readKept } from '../../lib/files/file-kind.ts';
+import { learnerRecord } from '../../lib/files/learner-record.ts';
 import { site } from '../site/built-site.ts';
 import { visit } from './reader.ts';
 
@@ -207,4 +213,112 @@ describe('the booth page', () => {
         expect(trouble).toEqual([]);
       },
     ));
+});
+
+describe('an exercise on paper', () => {
+  it('takes two sheets at most, Letter and A4 alike', async () => {
+    for (const slug of exercises)
+      await visit(`${site.base}exercises/${slug}/`, {}, async ({ page }) => {
+        for (const format of ['Letter', 'A4']) {
+          const pdf = await PDFDocument.load(await page.pdf({ format }));
+          expect(pdf.getPageCount(), `${slug} ${format}`).toBeLessThanOrEqual(2);
+        }
+      });
+  });
+});
+
+const grading = `${site.base}grading/?exercise=fillet-2f`;
+const byEye = ['Cracks', 'Craters', 'Fusion', 'Porosity', 'Arc strikes'];
+
+async function fill(page: Page, learner: string, legs: string) {
+  await page.getByRole('button', { name: 'Add a coupon' }).click();
+  await page.getByLabel('Learner, by number').fill(learner);
+  await page.getByLabel(/^size/i).fill(legs);
+  await page.getByLabel(/^legs/i).fill('1/32');
+  await page.getByLabel(/^convexity/i).fill('1/16');
+  await page.getByLabel(/^undercut/i).fill('0');
+  for (const item of byEye) await page.getByLabel(new RegExp(`^${item}`, 'i')).selectOption('pass');
+}
+const result = (page: Page) => page.locator('.grading-result').textContent();
+const saved = async (page: Page, button: string) => {
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
+  return text(await file.createReadStream());
+};
+const open = (page: Page, table: string) =>
+  page
+    .getByLabel('Open a CSV')
+    .setInputFiles({ name: 'class.csv', mimeType: 'text/csv', buffer: Buffer.from(table) });
+
+describe('the grading sheet', () => {
+  it('judges, keeps, hands out and takes back', () =>
+    visit(grading, { width: 360 }, async ({ page, trouble }) => {
+      await fill(page, '7', '5/16; 3/8');
+      expect(await result(page)).toMatch(/Passed, 100 %/);
+      await fill(page, '12', '1/4; 5/16');
+      expect(await result(page)).toMatch(/Repeat, 89 %\. Missed: size/);
+
+      const table = await saved(page, 'Save all as CSV');
+      expect(table).toContain('fillet-2f,12,1,');
+      const alone = await saved(page, 'Save this learner as CSV');
+      expect(alone).not.toContain('fillet-2f,7,');
+      const record = readKept(learnerRecord, await saved(page, 'Save for the learner’s record'));
+      expect(record).toMatchObject({
+        ok: true,
+        data: { learner: '12', coupons: [{ exercise: 'fillet-2f', result: 'repeat' }] },
+      });
+
+      await page.getByRole('button', { name: 'Take this coupon out' }).click();
+      expect(await page.getByRole('button', { name: '12', exact: true }).count()).toBe(0);
+      await open(page, table);
+      await page.getByText('2 coupons read').waitFor();
+      await page.getByRole('button', { name: '12', exact: true }).click();
+      expect(await page.getByLabel(/^size/i).inputValue()).toBe('1/4; 5/16');
+
+      await open(page, 'name,mark\nx,1');
+      await page.getByText('This table has no column').waitFor();
+      expect(await page.getByLabel(/^size/i).inputValue()).toBe('1/4; 5/16');
+
+      await page.reload();
+      await page.getByRole('button', { name: '12', exact: true }).click();
+      expect(await result(page)).toMatch(/Repeat/);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+        360,
+      );
+      expect(trouble).toEqual([]);
+    }));
+
+  it('never lets a looser limit pass without saying so', () =>
+    visit(grading, {}, async ({ page, trouble }) => {
+      await fill(page, '7', '5/16');
+      await page.getByText('Rubric: weights').click();
+      await page.locator('#grading-rubric-5-limit').fill('1/64');
+      await page.locator('#grading-point-5').fill('1/32');
+      expect(await result(page)).toMatch(/Missed: undercut/);
+      await page.locator('#grading-rubric-5-limit').fill('1/8');
+      await page.getByText('is looser than 1/32').locator('visible=true').first().waitFor();
+      expect(await result(page)).toMatch(/Judged by looser limits than the source: undercut/);
+      await page.locator('#grading-rubric-0-weight').fill('many');
+      await page.getByText('Weight must be a number').waitFor();
+      await page.getByRole('button', { name: 'Undo' }).click();
+      expect(trouble).toEqual([]);
+    }));
+
+  it('says that it does not know an exercise, and prints two coupons on two sheets at most', async () => {
+    await visit(`${site.base}grading/?exercise=gone`, {}, async ({ page, trouble }) => {
+      await page.getByText('“gone” is not on this site').waitFor();
+      expect(trouble).toEqual([]);
+    });
+    await visit(grading, {}, async ({ page }) => {
+      await fill(page, '7', '5/16');
+      await fill(page, '8', 'wide');
+      expect(await result(page)).toMatch(/Still open: size/);
+      for (const format of ['Letter', 'A4']) {
+        const pdf = await PDFDocument.load(await page.pdf({ format }));
+        expect(pdf.getPageCount(), format).toBeLessThanOrEqual(2);
+      }
+    });
+  });
 });

@@ -1,0 +1,25 @@
+/** How an instructor weighs the points of an exercise, and where the shop asks for more than the limit. */
+export interface PointRubric {
+  /** Share in the total; 0 leaves the point out of it. */
+  weight: number;
+  /** A coupon that misses it is repeated, whatever the total. */
+  must: boolean;
+  /** The shop's own limit as typed, `1/64 in`; empty: the exercise's own. */
+  limit: string;
+}
+
+export interface Rubric {
+  /** Least total that passes, in percent. */
+  passMark: number;
+  /** By item of the grading; what is missing has the standard. */
+  points: Readonly<Record<string, PointRubric>>;
+}
+
+export const standardPoint: PointRubric = { weight: 1, must: true, limit: '' };
+export const standardRubric: Rubric = { passMark: 70, points: {} };
+
+export const rubricOf = (rubric: Rubric, item: string): PointRubric =>
+  rubric.points[item] ?? standardPoint;
+
+/** What an instructor writes where the eye decides. */
+export const byEye = { yes: 'pass', no: 'repeat' } as const;
