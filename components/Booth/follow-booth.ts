@@ -3,6 +3,7 @@
  * the examples again with them. The forms take their numbers themselves when they come to life.
  */
 import { h, render } from 'preact';
+import { boothParameters, queryOf } from '../../lib/booth/booth-link.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import BoothBanner, { type Place } from './BoothBanner.tsx';
 import { boothGiven } from './booth-given.ts';
@@ -17,11 +18,19 @@ async function followBooth(): Promise<void> {
     render(h(BoothBanner, { read: boothHere(), standard: addressWithoutBooth(), places }), box);
   show(undefined);
   const forms = await formsThatFollow();
+  carryAlong();
   const examples = document.querySelectorAll<HTMLElement>('.worked-example');
   if (examples.length === 0) return show(forms);
   const { followInExample } = await import('./follow-in-example.ts');
   const followed = await Promise.all([...examples].map(followInExample));
   show([...followed.filter((place) => place !== undefined), ...forms]);
+}
+
+/** A calculator that is opened from here opens with the same numbers. */
+function carryAlong(): void {
+  const query = queryOf(boothParameters(boothHere().booth));
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('main a[href*="calculators/"]'))
+    link.search = query;
 }
 
 /** The forms on the page that take a number of the booth. */

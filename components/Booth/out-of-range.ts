@@ -16,5 +16,5 @@ export function outOfRange(sheet: ExerciseSheet, { numbers }: Booth): string | u
   );
   if (inside) return undefined;
   const ranges = sheet.currents.map(({ low, high }) => `${low} to ${high}`).join(' or ');
-  return `The practice procedure of this exercise allows ${ranges}. With ${numbers.electrode ?? 'its'} electrodes outside that range, go by the label on the box`;
+  return `The practice procedure of this exercise allows ${ranges}. Outside that, the label on the electrode box rules`;
 }

@@ -29,6 +29,8 @@ describe('a lesson opened with the link of a booth', () => {
       await page.locator('#fillet-throat-legA').scrollIntoViewIfNeeded();
       await page.locator('[data-calculator="fillet-throat"][data-alive]').waitFor();
       expect(await page.locator('#fillet-throat-legA').inputValue()).toBe('3/8');
+      const onward = example.getByRole('link', { name: 'Try it with your own numbers' });
+      expect(await onward.getAttribute('href')).toContain('booth.leg=3/8in');
       await page.locator('#fillet-throat-legA').fill('1/2');
       await page.getByRole('button', { name: 'Back to the example' }).click();
       expect(await page.locator('#fillet-throat-legA').inputValue()).toBe('3/8');
@@ -68,6 +70,18 @@ describe('a lesson opened with the link of a booth', () => {
         expect(trouble).toEqual([]);
       },
     ));
+
+  it('takes the numbers along from a lesson that is gone', async () => {
+    await visit(`${site.base}404.html?${booth}`, {}, async ({ page }) => {
+      await page.getByRole('link', { name: 'Take the numbers along' }).click();
+      await page.waitForURL(/\/booth\/\?/);
+      await page.locator('#booth-leg').waitFor();
+      expect(await page.locator('#booth-leg').inputValue()).toBe('3/8in');
+    });
+    await visit(`${site.base}404.html`, {}, async ({ page }) => {
+      expect(await page.getByRole('link', { name: 'Take the numbers along' }).count()).toBe(0);
+    });
+  });
 
   it('changes nothing where there is no link', () =>
     visit(`${site.base}lessons/fillet-2f/`, {}, async ({ page, quiet }) => {
