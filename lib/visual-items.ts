@@ -334,6 +334,7 @@ function pipingItems(it: Readings): Item[] {
   );
   if (it.weld === 'groove, open root')
     items.push(
+      hollowRoot(it),
       most(
         'Incomplete penetration',
         it.incompletePenetration,
@@ -349,4 +350,17 @@ function pipingItems(it: Readings): Item[] {
       ),
     );
   return items;
+}
+
+/** A hollow at the root is made good by the cover pass: the joint is nowhere thinner than the wall. */
+function hollowRoot({ rootConcavity, reinforcement }: Readings): Item {
+  const item = 'Root concavity';
+  const limit = 'the joint, cover pass included, nowhere thinner than the wall';
+  const cite = limits.processPiping('concave root surface');
+  if (!rootConcavity || !reinforcement)
+    return { item, verdict: 'cannot be judged from this', reading: unread, limit, cite };
+  const inches = ({ value, system }: Printed) => (system === 'us' ? value : value / 25.4);
+  const filled = inches(rootConcavity) <= inches(reinforcement) * (1 + 1e-9);
+  const reading = tell(rootConcavity.value, rootConcavity.system);
+  return { item, verdict: filled ? 'pass' : 'fail', reading, limit, cite };
 }

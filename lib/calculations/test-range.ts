@@ -168,7 +168,10 @@ export default defineProcedure({
     'A test with a backing strip never qualifies an open root.',
   ],
   cite: [
-    { source: 'aws-d1.1', at: '2020 Tables 6.10, 6.11, 10.12, 10.13', known: 'memory' },
+    { source: 'aws-d1.1', at: '2020 Table 6.10, positions by plate tests', known: 'read' },
+    { source: 'aws-d1.1', at: '2020 Table 6.11, thickness by plate tests', known: 'memory' },
+    { source: 'aws-d1.1', at: '2020 Table 10.12, positions by pipe tests', known: 'memory' },
+    { source: 'aws-d1.1', at: '2020 Table 10.13, thickness and size by pipe tests', known: 'read' },
     { source: 'asme-ix', at: 'QW-452, QW-461.9, QW-433', known: 'memory' },
   ],
   related: ['bend-strain'],

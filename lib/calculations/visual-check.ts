@@ -172,6 +172,7 @@ export default defineProcedure({
   ],
   cite: [
     { source: 'aws-d1.1', at: '2000 and 2004 Table 6.1; 8.1 in 2020', known: 'read' },
+    { source: 'aws-d1.1', at: '4.8.1 and 4.30.1 (2000), as quoted', known: 'read' },
     {
       source: 'aws-d1.1',
       at: 'performance test clause, 4.9.1 (2015), 6.10.1 (2020)',
@@ -185,6 +186,11 @@ export default defineProcedure({
     if (given.code === 'ASME IX' && given.purpose !== 'welder’s test coupon')
       throw new NoAnswer(
         'ASME IX judges test coupons only; production welds go by the construction code',
+        'purpose',
+      );
+    if (given.code === 'ASME B31.3' && given.purpose === 'welder’s test coupon')
+      throw new NoAnswer(
+        'ASME B31.3 judges the welds of a piping system; a test coupon goes by ASME IX',
         'purpose',
       );
     const found = visualItems(given);

@@ -35,6 +35,8 @@ const b313 = (place: string): Citation => ({
 export const table2000 = d11('2000 Table 6.1 (8.1 in 2020)', 'read');
 export const table2000memory = d11('Table 6.1 (8.1 in 2020)', 'memory');
 export const testClause = d11('performance test, 4.9.1 (2015), 6.10.1 (2020)', 'memory');
+/** The two figures of that clause that were seen, in a quotation. */
+export const testClauseQuoted = d11('4.8.1 and 4.30.1 (2000), as quoted; 6.10.1 (2020)', 'read');
 export const profiles = d11('2015 clause 5.23', 'read');
 export const sectionNine: Citation = { source: 'asme-ix', at: 'QW-194', known: 'memory' };
 export const processPiping = b313;
@@ -47,7 +49,7 @@ export const undercut = {
   thick: { at: at(1 / 16, 2), cite: table2000 },
   cyclicPrimary: { at: at(0.01, 0.25), cite: table2000memory },
   cyclicOther: { at: at(1 / 32, 1), cite: table2000memory },
-  test: { at: at(1 / 32, 1), cite: testClause },
+  test: { at: at(1 / 32, 1), cite: testClauseQuoted },
   piping: { at: at(1 / 32, 1), cite: b313('undercut') },
 } satisfies Record<string, Limit>;
 export const thickFrom = at(1, 25);
@@ -76,7 +78,7 @@ export const reinforcement: readonly { upTo: Pair; most: Pair }[] = [
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(1 / 4, 6) },
 ];
 export const reinforcementCite = d11('2010 and later, Schedule A', 'memory');
-export const reinforcementTest: Limit = { at: at(1 / 8, 3), cite: testClause };
+export const reinforcementTest: Limit = { at: at(1 / 8, 3), cite: testClauseQuoted };
 export const reinforcementPiping: readonly { upTo: Pair; most: Pair }[] = [
   { upTo: at(1 / 4, 6), most: at(1 / 16, 1.5) },
   { upTo: at(1 / 2, 13), most: at(1 / 8, 3) },

@@ -228,3 +228,20 @@ it('gives no verdict by ASME IX on a production weld', () => {
     'test coupons only',
   );
 });
+
+it('gives no verdict by ASME B31.3 on a test coupon', () => {
+  const typed = { ...piping, purpose: 'welder’s test coupon', thickness: '7.11 mm' };
+  expect(verdictOf(typed, 'Crack')).toContain('goes by ASME IX');
+});
+
+it.each([
+  ['1.9 mm', 'pass'],
+  ['2 mm', 'pass'],
+  ['2.1 mm', 'fail'],
+])(
+  'weighs a hollow root of %s in piping against a cover 2 mm high: %s',
+  (rootConcavity, verdict) => {
+    const typed = { ...piping, thickness: '7.11 mm', reinforcement: '2 mm', rootConcavity };
+    expect(verdictOf(typed, 'Root concavity')).toBe(verdict);
+  },
+);
