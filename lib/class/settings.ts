@@ -112,10 +112,10 @@ export const metalSettings = {
     'For facing the ends.',
   ),
   ringLoss: size(
-    'Lost when a ring is beveled again',
-    { us: '1', metric: '25' },
+    'Lost from a ring when it is beveled again',
+    { us: '1/2', metric: '12' },
     { min: 0, max: 12, why: 'no more is left of a ring' },
-    '{1/2 in} at each end that was welded; 0 where rings serve once.',
+    'The cut through the weld and the new bevel, {3/8 in} to {1/2 in}; 0 where rings serve once. Rings cut into bend straps do not come back.',
   ),
   ringLeast: size(
     'Shortest ring that is welded',
