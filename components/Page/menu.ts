@@ -30,6 +30,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
       { path: '/exercises/', name: 'Booth exercises' },
       { path: '/booth/', name: 'Booth link and sheet' },
       { path: '/grading/', name: 'Grading sheet' },
+      { path: '/class/', name: 'Class plan' },
     ],
   },
   {
