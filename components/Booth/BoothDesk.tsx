@@ -169,7 +169,7 @@ export default class BoothDesk extends Component<Props, State> {
     const sheet = this.state.sheets[slug];
     const lesson =
       kind === 'lesson' ? slug : typeof sheet === 'object' ? sheet.lesson.slug : undefined;
-    const path = lesson ? `${to('/')}lessons/${lesson}/` : `${to('/')}lessons/`;
+    const path = `${to('/')}lessons/${lesson ? `${lesson}/` : ''}`;
     return `${location.origin}${path}?${queryOf(boothParameters(booth))}`;
   }
 
