@@ -27,6 +27,19 @@ const shopSchema = z.strictObject({
       }),
     )
     .describe('The terms of the course, one after another.'),
+  learners: z
+    .array(
+      z.strictObject({
+        learner: z.string().describe('A number or initials.'),
+        at: z.string().describe('The exercise.'),
+        waiting: z.array(z.string()).default([]).describe('Days of coupons not graded yet.'),
+        repeat: z.array(z.string()).default([]).describe('Days of coupons to be repeated.'),
+        away: z.array(z.string()).default([]).describe('Evenings missed.'),
+        tested: z.string().default('').describe('Day of a test passed.'),
+        here: z.boolean().default(true),
+      }),
+    )
+    .describe('One evening of its class board.'),
   machines: z.array(
     z.strictObject({
       booths: z.array(z.number().int().positive()),

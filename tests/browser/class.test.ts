@@ -1,8 +1,10 @@
-/** An instructor plans a class and keeps it. */
+/** An instructor plans a class and keeps its board. */
 import { text } from 'node:stream/consumers';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../lib/csv.ts';
+import { writeFile } from '../../lib/files/file-kind.ts';
+import { emptyRecord, learnerRecord } from '../../lib/files/learner-record.ts';
 import { site } from '../site/built-site.ts';
 import { visit } from './reader.ts';
 
@@ -112,5 +114,75 @@ describe('the class plan', () => {
       });
       const [, , , middle = Number.POSITIVE_INFINITY] = took.sort((a, b) => a - b);
       expect(middle).toBeLessThan(100);
+    }));
+});
+
+describe('the class board', () => {
+  const board = `${site.base}board/`;
+  const ready = (page: Page) => page.getByRole('heading', { name: 'Your board' }).waitFor();
+
+  it('puts a learner on, writes down a coupon and an absence, and keeps them over a reload', () =>
+    visit(board, {}, async ({ page, trouble, quiet }) => {
+      await ready(page);
+      await page.getByLabel('New learner').fill('ZZ');
+      await page.getByRole('button', { name: 'Put on the board' }).click();
+      await page.getByRole('button', { name: 'Write down about ZZ' }).click();
+      await page.getByLabel('Handed in today of ZZ').selectOption('fillet-2f');
+      await page.getByRole('button', { name: 'Add the coupon' }).click();
+      await page.getByLabel('Minutes missed of ZZ').fill('90');
+      await page.getByRole('button', { name: 'Add the absence' }).click();
+      await page.reload();
+      await ready(page);
+      const sheets = (await page.locator('.board-sheet').allTextContents()).join(' ');
+      expect(sheets).toContain('ZZ');
+      expect(sheets).toContain('1 h 30 min');
+      await quiet();
+      expect(trouble).toEqual([]);
+    }));
+
+  it('takes good records, tells bad ones and bad tables, and loses nothing', () =>
+    visit(board, {}, async ({ page }) => {
+      await ready(page);
+      const record = (learner: string) =>
+        writeFile(
+          learnerRecord,
+          {
+            ...emptyRecord(),
+            learner,
+            coupons: [
+              {
+                exercise: 'groove-1g',
+                on: '2026-03-03',
+                result: 'waiting',
+                readings: [],
+                grader: '',
+                note: '',
+              },
+            ],
+          },
+          '2026-03-03',
+        );
+      const file = (name: string, content: string) => ({
+        name,
+        mimeType: 'application/json',
+        buffer: Buffer.from(content),
+      });
+      await page
+        .locator('#board-records')
+        .setInputFiles([
+          file('good.json', record('Q7')),
+          file('none.json', record('')),
+          file('torn.json', record('Q8').slice(0, 60)),
+        ]);
+      await page.getByText('1 of 3 records taken over.').waitFor();
+      const told = await page.getByRole('alert').first().textContent();
+      expect(told).toContain('none.json: this record has no learner number');
+      expect(told).toContain('torn.json: This file is damaged');
+      await page.locator('#board-table').setInputFiles(file('list.csv', 'name,grade\r\nx,1'));
+      await page.getByText('Nothing was changed.').waitFor();
+      expect(await page.getByRole('alert').first().textContent()).toContain('no column "learner"');
+      const where = await page.locator('[aria-labelledby="board-where"]').textContent();
+      expect(where).toContain('Q7');
+      expect(where).toContain('KJ');
     }));
 });

@@ -1,0 +1,215 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { boardExercises, demoBoard, demoDay } from '../../../content/demo-board.ts';
+import { boardCsv, readBoardCsv } from '../../../lib/class/board-csv.ts';
+import { mergeRecord } from '../../../lib/class/merge-record.ts';
+import { standingOf } from '../../../lib/class/standing.ts';
+import { suggestBooths } from '../../../lib/class/suggest-booths.ts';
+import {
+  type BoardLearner,
+  type ClassBoard,
+  classBoard,
+  newLearner,
+} from '../../../lib/files/class-board.ts';
+import { readFile, writeFile } from '../../../lib/files/file-kind.ts';
+import { type Coupon, emptyRecord } from '../../../lib/files/learner-record.ts';
+
+const exercises = await boardExercises();
+const demo = demoBoard();
+const standing = (learner: Partial<BoardLearner>, today = demoDay) =>
+  standingOf({ ...newLearner('1'), ...learner }, exercises, 'AWS D1.1', today);
+const coupon = (exercise: string, result: Coupon['result'], on = '2026-03-02'): Coupon => ({
+  exercise,
+  on,
+  result,
+  readings: [],
+  grader: '',
+  note: '',
+});
+
+describe('where a learner stands', () => {
+  it('is the first exercise of the course that is not passed', () => {
+    expect(standing({}).next?.slug).toBe(exercises[0]?.slug);
+    const passed = exercises.slice(0, 3).map(({ slug }) => coupon(slug, 'passed'));
+    expect(standing({ coupons: passed }).next).toBe(exercises[3]);
+    const waits = [...passed, coupon(exercises[3]?.slug ?? '', 'waiting')];
+    expect(standing({ coupons: waits }).next).toBe(exercises[3]);
+  });
+
+  it('is what was set by hand, and goes on from there once that is passed', () => {
+    const at = exercises.findIndex(({ slug }) => slug === 'fillet-2f');
+    expect(standing({ at: 'fillet-2f' }).place).toBe(at);
+    expect(standing({ at: 'fillet-2f', coupons: [coupon('fillet-2f', 'passed')] }).place).toBe(
+      at + 1,
+    );
+  });
+
+  it('counts minutes missed less those caught up, never below none', () => {
+    const absences = [{ on: '2026-03-03', minutes: 165 }];
+    expect(standing({ absences, caughtUp: 60 }).catchUp).toBe(105);
+    expect(standing({ absences, caughtUp: 500 }).catchUp).toBe(0);
+  });
+
+  it('is ready for a test plate once it is next, and not while one waits for its grade', () => {
+    expect(standing({ at: 'groove-3g-one-inch' }).readyFor?.slug).toBe('groove-3g-one-inch');
+    expect(standing({ at: 'groove-3g' }).readyFor).toBeUndefined();
+    const waits = [coupon('groove-3g-one-inch', 'waiting')];
+    expect(standing({ at: 'groove-3g-one-inch', coupons: waits }).readyFor).toBeUndefined();
+  });
+
+  it('follows the six months from the test, or from the last weld that somebody saw', () => {
+    expect(standing({ tested: '2025-10-01' }).alive).toEqual({ until: '2026-04-01', daysLeft: 6 });
+    expect(standing({ tested: '2025-10-01', lastWelded: '2026-02-01' }).alive?.until).toBe(
+      '2026-08-01',
+    );
+    expect(standing({ tested: '2025-01-01' }).alive?.daysLeft).toBeLessThan(0);
+    expect(standing({}).alive).toBeUndefined();
+  });
+});
+
+describe('the booths of an evening', () => {
+  const evening = (board: ClassBoard) =>
+    suggestBooths(
+      board.learners.map((it) => standingOf(it, exercises, board.code, demoDay)),
+      board.booths,
+    );
+
+  it('hold each learner who is here once, and nobody at a machine that cannot', () => {
+    fc.assert(
+      fc.property(
+        fc.array(
+          fc.record({
+            at: fc.constantFrom(...exercises.map(({ slug }) => slug)),
+            here: fc.boolean(),
+            minutes: fc.nat(600),
+          }),
+          { maxLength: 25 },
+        ),
+        fc.array(
+          fc.record({ largest: fc.constantFrom(0.09375, 0.125, 0.15625), down: fc.boolean() }),
+          {
+            maxLength: 20,
+          },
+        ),
+        (learners, booths) => {
+          const board: ClassBoard = {
+            ...demo,
+            learners: learners.map(({ at, here, minutes }, place) => ({
+              ...newLearner(String(place)),
+              at,
+              here,
+              absences: [{ on: '2026-03-03', minutes }],
+            })),
+            booths: booths.map((it, place) => ({ ...it, booth: String(place), machine: '' })),
+          };
+          const { booths: taken, beside, free } = evening(board);
+          const placed = [...taken, ...beside].map(({ standing: it }) => it.learner.learner).sort();
+          expect(placed).toEqual(
+            board.learners
+              .filter(({ here }) => here)
+              .map(({ learner }) => learner)
+              .sort(),
+          );
+          for (const { booth, standing: it } of taken) {
+            expect(booth.down).toBe(false);
+            expect(booth.largest).toBeGreaterThanOrEqual(it.next?.largest ?? 0);
+          }
+          const used = new Set(taken.map(({ booth }) => booth));
+          expect(used.size).toBe(taken.length);
+          expect(free.some((it) => used.has(it))).toBe(false);
+          // Nobody who could weld in a booth that stays free is left beside.
+          for (const { standing: it } of beside)
+            if (it.next?.station === 'booth')
+              expect(free.some(({ largest }) => largest >= (it.next?.largest ?? 0))).toBe(false);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  it('leave a strong machine to the learner who needs it', () => {
+    const board: ClassBoard = {
+      ...demo,
+      learners: [
+        { ...newLearner('a'), at: 'flat-bead' },
+        { ...newLearner('b'), at: 'larger-electrode-vertical' },
+      ],
+      booths: [
+        { booth: '1', machine: 'B', largest: 5 / 32, down: false },
+        { booth: '2', machine: 'C', largest: 1 / 8, down: false },
+      ],
+    };
+    expect(
+      evening(board).booths.map(({ booth, standing: it }) => [booth.booth, it.learner.learner]),
+    ).toEqual([
+      ['1', 'b'],
+      ['2', 'a'],
+    ]);
+  });
+});
+
+describe('records and tables', () => {
+  it('add a learner’s coupons, take over grades that were waiting, and take none back', () => {
+    const board: ClassBoard = {
+      ...demo,
+      learners: [
+        {
+          ...newLearner('7'),
+          coupons: [coupon('flat-bead', 'repeat'), coupon('padding-flat', 'waiting')],
+        },
+      ],
+    };
+    const record = {
+      ...emptyRecord(),
+      learner: ' 7 ',
+      coupons: [
+        coupon('flat-bead', 'waiting'),
+        coupon('padding-flat', 'passed'),
+        coupon('fillet-2f', 'waiting', '2026-03-05'),
+      ],
+    };
+    const [learner] = mergeRecord(board, record).learners;
+    expect(learner?.coupons.map(({ exercise, result }) => `${exercise} ${result}`)).toEqual([
+      'flat-bead repeat',
+      'padding-flat passed',
+      'fillet-2f waiting',
+    ]);
+    expect(mergeRecord(mergeRecord(board, record), record)).toEqual(mergeRecord(board, record));
+    expect(mergeRecord(board, { ...record, learner: '8' }).learners).toHaveLength(2);
+  });
+
+  it('come back as they went out', () => {
+    const out = boardCsv(demo.learners.map((it) => standingOf(it, exercises, demo.code, demoDay)));
+    expect(readBoardCsv(demo, exercises, out)).toEqual({
+      board: demo,
+      read: demo.learners.length,
+      problems: [],
+    });
+    const saved = readFile(classBoard, writeFile(classBoard, demo, demoDay));
+    expect(saved.ok && saved.data).toEqual(demo);
+  });
+
+  it('with wrong columns or slips are told row by row, and the rest is taken', () => {
+    expect(readBoardCsv(demo, exercises, 'name;grade\r\nx;1').problems[0]).toContain(
+      'no column "learner"',
+    );
+    const head = 'learner,at,caught up min,tested,last welded\r\n';
+    const rows = [
+      ',flat-bead,0,,',
+      '21,nowhere,0,,',
+      '22,,much,,',
+      '23,,0,3/2/26,',
+      '24,flat-bead,30,,',
+    ];
+    const read = readBoardCsv(demo, exercises, head + rows.join('\r\n'));
+    expect(read.problems.map((text) => text.slice(0, 6))).toEqual([
+      'Row 1:',
+      'Row 2:',
+      'Row 3:',
+      'Row 4:',
+    ]);
+    expect(read.read).toBe(1);
+    expect(read.board.learners).toHaveLength(demo.learners.length + 1);
+    expect(readBoardCsv(demo, exercises, '\u0000\u0001').read).toBe(0);
+  });
+});
