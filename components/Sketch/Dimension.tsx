@@ -22,7 +22,7 @@ export default function Dimension({ from, to, off = 14, children }: Props) {
     `M${round(x - nx * 4)} ${round(y - ny * 4)}L${round(x + nx * 4)} ${round(y + ny * 4)}`;
   const lead = (x: number, y: number, tx: number, ty: number) =>
     `M${round(x + nx * 3)} ${round(y + ny * 3)}L${round(tx + nx * 4)} ${round(ty + ny * 4)}`;
-  const upright = Math.abs(dy) > Math.abs(dx);
+  const beside = Math.abs(nx) > 0.4;
   return (
     <>
       <path
@@ -32,9 +32,9 @@ export default function Dimension({ from, to, off = 14, children }: Props) {
         stroke-width="0.8"
       />
       <Label
-        x={round((ax + bx) / 2 + nx * (upright ? 6 : 0))}
-        y={round((ay + by) / 2 + ny * 5 + (ny > 0.5 ? 9 : upright ? 4 : 0))}
-        anchor={upright ? (nx > 0 ? 'start' : 'end') : 'middle'}
+        x={round((ax + bx) / 2 + (beside ? nx * 6 : 0))}
+        y={round((ay + by) / 2 + (beside ? ny * 8 + 4 : ny * 5 + (ny > 0.5 ? 9 : 0)))}
+        anchor={beside ? (nx > 0 ? 'start' : 'end') : 'middle'}
       >
         {children}
       </Label>

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import Dimension from './Dimension.tsx';
 import Label, { Size } from './Label.tsx';
 import Metal from './Metal.tsx';
-import Sketch from './Sketch.tsx';
+import Sketch, { round } from './Sketch.tsx';
 import { fitted, type Point } from './scale.ts';
 import Weld from './Weld.tsx';
 
@@ -11,6 +11,8 @@ interface Props {
   legA: number;
   legB: number;
   throat: number;
+  /** The face from the lower toe to the upper one, the toes left out, in millimeters. */
+  face?: readonly Point[];
   /** Between the plates, in degrees. */
   angle: number;
   /** Legs that were measured print as the rule shows them, to this fraction. */
@@ -25,6 +27,7 @@ export default function FilletSection({
   legA,
   legB,
   throat,
+  face: between = [],
   angle: degrees,
   fraction,
   caption,
@@ -50,7 +53,8 @@ export default function FilletSection({
     [left, -plate],
   ];
   const upper: Point[] = [[0, 0], along(reach), along(reach, plate), heel];
-  const all = [...lower, ...upper, toeA, toeB];
+  const face = [toeA, ...between, toeB];
+  const all = [...lower, ...upper, ...face];
   const scale = fitted(
     {
       left: Math.min(...all.map(([x]) => x)),
@@ -61,29 +65,46 @@ export default function FilletSection({
     { left: 78, right: 26, bottom: 34 },
     230,
   );
+  /** The words on the throat stand clear of a face that bulges. */
+  const [crownX, crownY] = between[between.length >> 1] ?? foot;
   const at = ([x, y]: Point) => [scale.x(x), scale.y(y)] as const;
-  const turned = (share: number, radius: number): Point => [
-    radius * Math.cos(angle * share),
-    radius * Math.sin(angle * share),
+  const square = Math.abs(degrees - 90) < 0.5;
+  const side = 0.14 * Math.min(a, b);
+  const turned = (turn: number, far: number) => [
+    round(scale.x(0) + far * Math.cos((turn * Math.PI) / 180)),
+    round(scale.y(0) - far * Math.sin((turn * Math.PI) / 180)),
   ];
-  const arc = Array.from({ length: 9 }, (_, step) => turned(step / 8, 0.3 * Math.min(a, b)));
-  const arcLabel = turned(0.22, 0.34 * Math.min(a, b));
+  const radius = round(0.3 * Math.min(a, b) * scale.factor);
+  const [wordX = 0, wordY = 0] = turned(degrees / 2, radius + 15);
+  const corner: Point[] = [
+    [side, 0],
+    [side, side],
+    [0, side],
+  ];
   return (
     <Sketch
       height={scale.height}
-      name="Section of a fillet weld with its legs and its throat"
+      name="Section of a fillet weld, its legs and its throat"
       caption={caption}
     >
       <Metal scale={scale} outline={upper} />
       <Metal scale={scale} outline={lower} />
-      <Weld scale={scale} outline={[[0, 0], toeA, toeB]} />
+      <Weld scale={scale} outline={[[0, 0], ...face]} />
       <path
-        d={scale.path([[0, 0], foot], false)}
+        d={
+          scale.path([[0, 0], foot], false) +
+          (between.length === 0 ? '' : scale.path([toeA, toeB], false))
+        }
         stroke="currentColor"
         stroke-width="1.2"
         stroke-dasharray="4 3"
       />
-      <Label x={scale.x(foot[0]) + 6} y={scale.y(foot[1]) - 4} anchor="start" bold>
+      <Label
+        x={scale.x(Math.max(foot[0], crownX)) + 6}
+        y={scale.y(Math.max(foot[1], crownY)) - 4}
+        anchor="start"
+        bold
+      >
         <Size value={throat} unit="in" />
       </Label>
       <Dimension from={at(toeA)} to={at([0, 0])} off={scale.factor * plate + 14}>
@@ -92,10 +113,21 @@ export default function FilletSection({
       <Dimension from={at([0, 0])} to={at(toeB)} off={scale.factor * plate + 12}>
         <Size value={legB} unit="in" {...(fraction && { fraction })} />
       </Dimension>
-      <path d={scale.path(arc, false)} fill="none" stroke="currentColor" stroke-width="0.8" />
-      <Label x={scale.x(arcLabel[0])} y={scale.y(arcLabel[1]) + 4} anchor="start">
-        {Math.round(degrees)}°
-      </Label>
+      {square ? (
+        <path d={scale.path(corner, false)} fill="none" stroke="currentColor" stroke-width="0.8" />
+      ) : (
+        <>
+          <path
+            d={`M${round(scale.x(0) + radius)} ${scale.y(0)}A${radius} ${radius} 0 0 0 ${turned(degrees, radius).join(' ')}`}
+            fill="none"
+            stroke="currentColor"
+            stroke-width="0.8"
+          />
+          <Label x={wordX} y={wordY + 4}>
+            {Math.round(degrees)}°
+          </Label>
+        </>
+      )}
     </Sketch>
   );
 }
