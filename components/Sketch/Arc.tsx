@@ -7,12 +7,12 @@ interface Props {
   x: number;
   y: number;
   radius: number;
-  /** Degrees, counterclockwise from the right; `to` is more than `from`. */
+  /** Degrees, counterclockwise from the right; `to` is more than `from` by less than 180. */
   from: number;
   to: number;
   /** How far beyond the arc the words stand. */
   off?: number;
-  children?: ComponentChildren;
+  children: ComponentChildren;
 }
 
 /** An angle: the arc between two lines, and its words in the middle of it. */
@@ -21,26 +21,18 @@ export default function Arc({ x, y, radius, from, to, off = 14, children }: Prop
     const turn = (degrees * Math.PI) / 180;
     return [round(x + distance * Math.cos(turn)), round(y - distance * Math.sin(turn))] as const;
   };
-  const middle = (from + to) / 2;
-  const [labelX, labelY] = at(middle, radius + off);
-  const right = Math.cos((middle * Math.PI) / 180);
+  const [labelX, labelY] = at((from + to) / 2, radius + off);
   return (
     <>
       <path
-        d={`M${at(from, radius).join(' ')}A${radius} ${radius} 0 ${to - from > 180 ? 1 : 0} 0 ${at(to, radius).join(' ')}`}
+        d={`M${at(from, radius).join(' ')}A${radius} ${radius} 0 0 0 ${at(to, radius).join(' ')}`}
         fill="none"
         stroke="currentColor"
         stroke-width="0.8"
       />
-      {children && (
-        <Label
-          x={labelX}
-          y={round(labelY + 4.5)}
-          anchor={right > 0.4 ? 'start' : right < -0.4 ? 'end' : 'middle'}
-        >
-          {children}
-        </Label>
-      )}
+      <Label x={labelX} y={round(labelY + 4.5)}>
+        {children}
+      </Label>
     </>
   );
 }

@@ -6,6 +6,8 @@ interface Props {
   /** What it is, without quantities: it cannot follow the reader's units. */
   name: string;
   children: ComponentChildren;
+  /** What moves it, in a live form. */
+  handles?: ComponentChildren;
   /** The same numbers in words, under the drawing. */
   caption: ComponentChildren;
 }
@@ -14,7 +16,7 @@ interface Props {
 export const sheetWidth = 320;
 
 /** The sheet of every drawing: line work in the ink of the page, named, with its numbers in words. */
-export default function Sketch({ height, name, children, caption }: Props) {
+export default function Sketch({ height, name, children, handles, caption }: Props) {
   return (
     <>
       <svg
@@ -25,6 +27,7 @@ export default function Sketch({ height, name, children, caption }: Props) {
       >
         {children}
       </svg>
+      {handles}
       <figcaption>{caption}</figcaption>
     </>
   );

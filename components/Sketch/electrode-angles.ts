@@ -43,3 +43,11 @@ export const leans: Record<Joint, Record<Position, Lean>> = {
     overhead: { work: upright, travel: slightDrag, way: 'drag' },
   },
 };
+
+/** Going up a fixed pipe: on the radius with a push that fades toward the top; as on a wall where the joint runs level. */
+export const pipeLeans: Record<Position, Lean> = {
+  flat: { work: upright, travel: [0, 5], way: 'push' },
+  horizontal: leans.groove.horizontal,
+  vertical: { work: upright, travel: [5, 10], way: 'push' },
+  overhead: { work: upright, travel: [5, 10], way: 'push' },
+};
