@@ -9,20 +9,21 @@ interface Props {
   y: number;
   anchor?: 'start' | 'middle' | 'end';
   bold?: boolean;
+  small?: boolean | undefined;
   /** Degrees, clockwise, about the label's own place. */
   turn?: number;
   children: ComponentChildren;
 }
 
 /** Letters on a drawing, with a rim of paper so that lines do not run through them. */
-export default function Label({ x, y, anchor = 'middle', bold, turn, children }: Props) {
+export default function Label({ x, y, anchor = 'middle', bold, small, turn, children }: Props) {
   return (
     <text
-      x={x}
-      y={y}
+      x={small ? 0 : x}
+      y={small ? 0 : y}
       text-anchor={anchor}
-      class={bold ? 'sketch-label bold' : 'sketch-label'}
-      transform={turn === undefined ? undefined : `rotate(${turn} ${x} ${y})`}
+      class={`sketch-label${bold ? ' bold' : ''}`}
+      transform={small ? `matrix(.7 0 0 .7 ${x} ${y})` : turn && `rotate(${turn} ${x} ${y})`}
     >
       {children}
     </text>

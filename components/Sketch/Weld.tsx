@@ -7,12 +7,27 @@ interface Props {
   outline: readonly Point[];
   /** Its place in the order of passes. */
   number?: number;
+  /** The number in small letters. */
+  small?: boolean;
   /** Where the number stands; the middle of the outline when left out. */
   at?: Point;
+  /** Not run yet: an outline without metal. */
+  ghost?: boolean;
 }
 
 /** A pass in section: filled with the color of weld metal, numbered in the order it is run. */
-export default function Weld({ scale, outline, number, at = middle(outline) }: Props) {
+export default function Weld(props: Props) {
+  const { scale, outline, number, small, at = middle(outline), ghost } = props;
+  if (ghost)
+    return (
+      <path
+        d={scale.path(outline)}
+        fill="none"
+        stroke="currentColor"
+        stroke-width="0.6"
+        stroke-dasharray="2 3"
+      />
+    );
   return (
     <>
       <path
@@ -23,7 +38,7 @@ export default function Weld({ scale, outline, number, at = middle(outline) }: P
         stroke-linejoin="round"
       />
       {number !== undefined && (
-        <Label x={scale.x(at[0])} y={scale.y(at[1]) + 4.5} bold>
+        <Label x={scale.x(at[0])} y={scale.y(at[1]) + (small ? 3 : 4.5)} bold small={small}>
           {number}
         </Label>
       )}

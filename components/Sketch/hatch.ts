@@ -7,7 +7,7 @@ import { round } from './Sketch.tsx';
 import type { Point } from './scale.ts';
 
 /** `outline` in sheet units. Lines rise to the right, `spacing` apart. */
-export function hatch(outline: readonly Point[], spacing = 9): string {
+export function hatch(outline: readonly Point[], spacing = 12): string {
   const offsets = outline.map(([x, y]) => x + y);
   const first = Math.ceil(Math.min(...offsets) / spacing) * spacing;
   const last = Math.max(...offsets);
