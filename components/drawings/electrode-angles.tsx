@@ -71,7 +71,7 @@ const middle = ([from, to]: readonly [number, number]): number => (from + to) / 
 function Plate({ outline }: { outline: readonly Point[] }) {
   return (
     <g fill="none" stroke="currentColor">
-      <path d={hatch(outline, 8)} stroke-width="0.7" opacity="0.55" />
+      <path d={hatch(outline)} stroke-width="0.7" opacity="0.55" />
       <path d={`M${outline.map((point) => point.join(' ')).join('L')}Z`} stroke-width="1.6" />
     </g>
   );

@@ -29,11 +29,10 @@ export default function WeavePaths({ given, results }: DrawingProps) {
       name="The way of the electrode’s tip from above, as a stringer and as a weave"
       caption={
         <>
-          Widths to scale, steps forward not. Core <Stated as="span" value={diameter} unit="in" />,
-          the circle. The tip of a stringer stays within{' '}
-          <Stated as="span" value={stringerWidth} unit="in" />, that of a weave within{' '}
-          <Stated as="span" value={weaveWidth} unit="in" />; dots mark the pauses at the sides. The
-          bead, shaded, comes out about one core wider.
+          Widths to scale. Core <Stated as="span" value={diameter} unit="in" />, the circle. The tip
+          stays within <Stated as="span" value={stringerWidth} unit="in" /> or{' '}
+          <Stated as="span" value={weaveWidth} unit="in" />; dots are pauses. The bead, shaded,
+          comes out about one core wider.
         </>
       }
     >
@@ -68,17 +67,14 @@ function bead(y: number, half: number): string {
 
 function Tip({ x, y }: { x: number; y: number }) {
   return (
-    <>
-      <circle
-        cx={x}
-        cy={round(y)}
-        r={core / 2}
-        fill="none"
-        stroke="currentColor"
-        stroke-width="1.6"
-      />
-      <circle cx={x} cy={round(y)} r="2" fill="currentColor" />
-    </>
+    <circle
+      cx={x}
+      cy={round(y)}
+      r={core / 2}
+      fill="none"
+      stroke="currentColor"
+      stroke-width="1.6"
+    />
   );
 }
 
@@ -98,7 +94,7 @@ function Straight({ y }: { y: number }) {
 }
 
 function Zigzag({ y, across }: { y: number; across: number }) {
-  const turns = 11;
+  const turns = 7;
   const x = (turn: number) => round(left + 14 + ((right - left - 42) * turn) / turns);
   const side = (turn: number) => round(y + (turn % 2 === 0 ? 1 : -1) * (across / 2));
   const points = Array.from({ length: turns + 1 }, (_, turn) => [x(turn), side(turn)] as const);
@@ -111,9 +107,15 @@ function Zigzag({ y, across }: { y: number; across: number }) {
         stroke-width="2"
         stroke-linejoin="round"
       />
-      {points.slice(0, -1).map(([at, edge]) => (
-        <circle key={at} cx={at} cy={edge} r="4" fill="currentColor" />
-      ))}
+      <path
+        d={points
+          .slice(0, -1)
+          .map((point) => `M${point.join(' ')}h0`)
+          .join('')}
+        stroke="currentColor"
+        stroke-width="8"
+        stroke-linecap="round"
+      />
       <Tip x={x(turns)} y={side(turns)} />
     </>
   );

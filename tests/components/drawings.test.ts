@@ -10,11 +10,13 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import type { DrawingProps } from '../../components/Drawing/DrawnBoth.tsx';
 import ElectrodeAngles from '../../components/drawings/electrode-angles.tsx';
+import { clipped } from '../../components/Sketch/clipped.ts';
 import { leans } from '../../components/Sketch/electrode-angles.ts';
 import { calculationIds } from '../../content/commands/calculation-ids.ts';
 import { answer, type Typed } from '../../lib/answer.ts';
 import type { Calculation, Input } from '../../lib/calculation.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
+import { signedArea } from '../../lib/geometry/outline.ts';
 import { sheetFaults } from './sheet-faults.ts';
 
 const ids = calculationIds();
@@ -162,9 +164,15 @@ it('says of a level pipe what its clock shows, and of an upright one that it is 
 type Corner = [number, number];
 
 function weldMetal(svg: string): Corner[] {
-  const [, path = ''] = /<path d="M([^"]+)Z" class="weld-metal"/.exec(svg) ?? [];
-  return path.split('L').map((pair) => pair.split(' ').map(Number) as Corner);
+  const [, path = ''] = /<path d="(M[^"]+)Z" class="weld-metal"/.exec(svg) ?? [];
+  return cornersOf(path);
 }
+
+const cornersOf = (path: string): Corner[] =>
+  path
+    .slice(1)
+    .split('L')
+    .map((pair) => pair.split(' ').map(Number) as Corner);
 
 function distance(points: Corner[], from: number, to: number): number {
   const [[ax, ay], [bx, by]] = [points[from] as Corner, points[to] as Corner];
@@ -233,4 +241,75 @@ it('draws lanes of two and of three core wires', async () => {
   const core = 2 * Number(/<circle[^>]* r="([\d.]+)" fill="none"/.exec(svg)?.[1]);
   const lanes = [...svg.matchAll(/d="M[\d.]+ ([\d.]+)H[\d.]+M[\d.]+ ([\d.]+)H[\d.]+"/g)];
   expect(lanes.map(([, up, down]) => (Number(down) - Number(up)) / core)).toEqual([2, 3]);
+});
+
+it('draws a bulging and a hollow face whose section has the computed area', async () => {
+  const calculation = await loadCalculation('fillet-profile');
+  const { default: Drawing } = await import('../../components/drawings/fillet-profile.tsx');
+  for (const bulge of ['1/8 in', '0 in', '-1/16 in', '0.26 in']) {
+    const answered = answer(calculation, { leg: '3/8 in', bulge });
+    if (!answered.ok) expect.fail('no answer');
+    const { values, results } = answered;
+    const points = weldMetal(renderToString(h(Drawing, { given: values, results })));
+    const factor = distance(points, 0, 1) / 0.375;
+    const area = Math.abs(new Polygon(points).area()) / factor ** 2;
+    expect(Math.abs(area / (results.area as number) - 1), bulge).toBeLessThan(0.01);
+  }
+});
+
+it('divides the ring by the computed shares', async () => {
+  const calculation = await loadCalculation('pipe-position-shares');
+  const { default: Drawing } = await import('../../components/drawings/pipe-position-shares.tsx');
+  for (const pipeInclination of [0, 10, 45, 90]) {
+    const answered = answer(calculation, { pipeInclination });
+    if (!answered.ok) expect.fail('no answer');
+    const { values, results } = answered;
+    const svg = renderToString(h(Drawing, { given: values, results }));
+    const areas: Record<string, number> = {};
+    const names: Record<string, string> = {
+      0: 'flat',
+      0.3: 'horizontal',
+      0.6: 'vertical',
+      1: 'overhead',
+    };
+    const bands = svg.matchAll(/d="([^"]+)" class="weld-metal" fill-opacity="([\d.]+)"/g);
+    for (const [, path = '', tone = ''] of bands) {
+      const name = names[tone] as string;
+      for (const piece of path.split('Z').filter(Boolean))
+        areas[name] = (areas[name] ?? 0) + Math.abs(new Polygon(cornersOf(piece)).area());
+    }
+    const whole = Object.values(areas).reduce((sum, area) => sum + area, 0);
+    for (const name of ['flat', 'horizontal', 'vertical', 'overhead'])
+      expect((100 * (areas[name] ?? 0)) / whole, name).toBeCloseTo(results[name] as number, 0);
+  }
+});
+
+it('shows the part of a plate that lies in its window, and no more', () => {
+  fc.assert(
+    fc.property(
+      fc.array(fc.tuple(fc.integer({ min: -50, max: 50 }), fc.integer({ min: -50, max: 50 })), {
+        minLength: 3,
+        maxLength: 3,
+      }),
+      (triangle) => {
+        const window = { left: -20, right: 31, bottom: -17, top: 23 };
+        // Row by row: how much of the triangle's width lies between the window's sides.
+        const rows = 4000;
+        let expected = 0;
+        for (let row = 0; row < rows; row++) {
+          const y = window.bottom + ((row + 0.5) * (window.top - window.bottom)) / rows;
+          const xs = triangle.flatMap(([ax, ay], index) => {
+            const [bx, by] = triangle[(index + 1) % 3] as Corner;
+            return ay < y === by < y ? [] : [ax + ((bx - ax) * (y - ay)) / (by - ay)];
+          });
+          const [from, to] = [
+            Math.max(window.left, Math.min(...xs)),
+            Math.min(window.right, Math.max(...xs)),
+          ];
+          expected += (Math.max(0, to - from) * (window.top - window.bottom)) / rows;
+        }
+        expect(Math.abs(signedArea(clipped(triangle, window)))).toBeCloseTo(expected, 0);
+      },
+    ),
+  );
 });

@@ -37,7 +37,10 @@ function textSpots(attributes: string, words: string): Spot[] {
   const metric = words.replace(/<tspan class="us">.*?<\/tspan>/g, '').replace(/<[^>]+>/g, '');
   const wide = Math.max(us.length, metric.length) * (/bold/.test(attributes) ? 8 : 7.4);
   const anchor = /text-anchor="(\w+)"/.exec(attributes)?.[1];
-  const [x, y] = [number(attributes, 'x'), number(attributes, 'y')];
+  const small = /matrix\(.7 0 0 .7 ([\d.]+) ([\d.]+)\)/.exec(attributes);
+  const [x, y] = small
+    ? [Number(small[1]), Number(small[2])]
+    : [number(attributes, 'x'), number(attributes, 'y')];
   const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
   return [
     [left, y - 9],
