@@ -1,8 +1,7 @@
 /** Handlers for a knob that is dragged round a center, in the units of a sheet 320 wide. */
-import type { JSX } from 'preact';
 import { sheetWidth } from '../Sketch/Sketch.tsx';
 
-type Pointed = JSX.TargetedPointerEvent<SVGElement>;
+type Pointed = Omit<PointerEvent, 'currentTarget'> & { currentTarget: SVGElement };
 
 /** Calls `turn` with clock angles, from the top, in steps of five degrees. */
 export const dial = (x: number, y: number, turn: (degrees: number, knob: Element) => void) => ({

@@ -75,7 +75,7 @@ export default function FilletSection({
     round(scale.y(0) - far * Math.sin((turn * Math.PI) / 180)),
   ];
   const radius = round(0.3 * Math.min(a, b) * scale.factor);
-  const [wordX = 0, wordY = 0] = turned(degrees / 2, radius + 15);
+  const [wordX = 0, wordY = 0] = turned(0.2 * degrees, radius + 15);
   const corner: Point[] = [
     [side, 0],
     [side, side],

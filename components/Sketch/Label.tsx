@@ -23,7 +23,9 @@ export default function Label({ x, y, anchor = 'middle', bold, small, turn, chil
       y={small ? 0 : y}
       text-anchor={anchor}
       class={`sketch-label${bold ? ' bold' : ''}`}
-      transform={small ? `matrix(.7 0 0 .7 ${x} ${y})` : turn && `rotate(${turn} ${x} ${y})`}
+      transform={
+        small ? `matrix(.7 0 0 .7 ${x} ${y})` : turn ? `rotate(${turn} ${x} ${y})` : undefined
+      }
     >
       {children}
     </text>
