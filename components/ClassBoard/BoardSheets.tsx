@@ -40,7 +40,7 @@ export default function BoardSheets({ board, standings, exercises, today, action
               standing.learner.learner,
               standing.next?.title,
               <>
-                {booth.machine} up to <Size value={booth.largest} unit="in" />
+                {booth.machine} up to <Size value={booth.largest} unit="in" digits={2} />
               </>,
             ])}
           />

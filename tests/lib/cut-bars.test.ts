@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { cutBars } from '../../lib/cut-bars.ts';
 import { leastBars } from '../../lib/least-bars.ts';
+import { searchBars } from '../../lib/search-bars.ts';
 import { seeded } from '../../lib/seeded.ts';
 
 const alike = (lengths: readonly number[]) => lengths.map((length) => ({ length, count: 1 }));
@@ -85,6 +86,17 @@ test('the lower bound is L2 as published, and never above the fewest', () => {
       expect(least).toBeLessThanOrEqual(fewest(lengths, 50));
     }),
     { numRuns: 300, interruptAfterTimeLimit: 20_000 },
+  );
+});
+
+test('a search that knows only the worst plan ends at the best, and never goes back to a worse', () => {
+  fc.assert(
+    fc.property(longer, (lengths) => {
+      const sorted = [...lengths].sort((a, b) => b - a);
+      const found = searchBars(sorted, 50, lengths.length + 1, 0, 1e6);
+      expect(found?.length).toBe(fewest(lengths, 50));
+    }),
+    { numRuns: 100, interruptAfterTimeLimit: 20_000 },
   );
 });
 
