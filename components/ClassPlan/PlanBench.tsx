@@ -4,8 +4,10 @@ import { type ClassNeeds, classNeeds } from '../../lib/class/class-needs.ts';
 import { cutCsv, purchaseCsv, weekCsv } from '../../lib/class/plan-csv.ts';
 import { planned, type ReadPlan, readPlan } from '../../lib/class/read-plan.ts';
 import type { SettingName, TurnField } from '../../lib/class/settings.ts';
+import { stillAhead } from '../../lib/class/still-ahead.ts';
 import { verdict } from '../../lib/class/verdict.ts';
 import { durationText } from '../../lib/clock-text.ts';
+import { type ClassBoard, classBoard } from '../../lib/files/class-board.ts';
 import { type ClassPlan, classPlan } from '../../lib/files/class-plan.ts';
 import { changed, redone, type Undo, undone, undoOf } from '../../lib/undo.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
@@ -118,6 +120,29 @@ export default class PlanBench extends Component<PlanData, State> {
     if (plan) this.put(inUnits(plan, currentSystem()), '', `${plan.name}. Undo brings yours back.`);
   };
 
+  /** Learners of each exercise from the board that this browser keeps. */
+  fromBoard = () => {
+    const empty: ClassBoard = { name: '', code: 'AWS D1.1', learners: [], booths: [] };
+    const { data, problem } = new Shelf(classBoard, () => empty).take();
+    if (problem || data.learners.length === 0) {
+      this.setState({
+        said: problem ? `${problem}.` : 'No class board is kept in this browser yet.',
+      });
+      return;
+    }
+    const plan = this.state.undo.now;
+    const ahead = stillAhead(
+      data,
+      this.props.exercises.map(({ slug }) => slug),
+    );
+    const exercises = plan.exercises.map((row) => ({
+      ...row,
+      learners: String(ahead.get(row.exercise) ?? 0),
+    }));
+    const settings = { ...plan.settings, learners: String(data.learners.length) };
+    this.put({ ...plan, settings, exercises }, '', 'Learners counted from where each one is.');
+  };
+
   count(): { read: ReadPlan; needs: ClassNeeds } {
     const plan = this.state.undo.now;
     if (this.counted?.plan !== plan) {
@@ -173,6 +198,9 @@ export default class PlanBench extends Component<PlanData, State> {
                 Start from {name.replace(/^.*: /, 'the demo ')}
               </button>
             ))}
+            <button type="button" onClick={this.fromBoard}>
+              Count learners from the class board
+            </button>
           </p>
           <FileButtons
             kind={classPlan}

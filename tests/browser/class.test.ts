@@ -185,4 +185,16 @@ describe('the class board', () => {
       expect(where).toContain('Q7');
       expect(where).toContain('KJ');
     }));
+
+  it('tells the class plan how many learners an exercise still has before it', () =>
+    visit(board, {}, async ({ page }) => {
+      await ready(page);
+      await page.getByRole('button', { name: 'Show the demo class' }).click();
+      await page.goto(plan);
+      await opened(page);
+      await page.getByRole('button', { name: 'Count learners from the class board' }).click();
+      // AB is past it; 1 and 11 are at it; everybody else has it before them.
+      expect(await page.locator('#plan-fillet-3f-stringers-learners').inputValue()).toBe('15');
+      expect(await page.locator('#plan-safety-gate-learners').inputValue()).toBe('0');
+    }));
 });

@@ -4,6 +4,7 @@ import { boardExercises, demoBoard, demoDay } from '../../../content/demo-board.
 import { boardCsv, readBoardCsv } from '../../../lib/class/board-csv.ts';
 import { mergeRecord } from '../../../lib/class/merge-record.ts';
 import { standingOf } from '../../../lib/class/standing.ts';
+import { stillAhead } from '../../../lib/class/still-ahead.ts';
 import { suggestBooths } from '../../../lib/class/suggest-booths.ts';
 import {
   type BoardLearner,
@@ -146,6 +147,23 @@ describe('the booths of an evening', () => {
       ['2', 'a'],
     ]);
   });
+});
+
+it('counts an exercise for those who have it still before them', () => {
+  const slugs = ['flat-bead', 'padding-flat', 'fillet-2f'];
+  const learners = [
+    newLearner('1'),
+    { ...newLearner('2'), at: 'padding-flat' },
+    {
+      ...newLearner('3'),
+      coupons: [coupon('fillet-2f', 'passed'), coupon('flat-bead', 'waiting')],
+    },
+  ];
+  expect([...stillAhead({ learners }, slugs)]).toEqual([
+    ['flat-bead', 2],
+    ['padding-flat', 3],
+    ['fillet-2f', 2],
+  ]);
 });
 
 describe('records and tables', () => {
