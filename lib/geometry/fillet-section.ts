@@ -151,14 +151,18 @@ function betweenMarks(curve: Point[]): Point[] {
 /** How far behind the root the curve crosses the line that halves the corner, at its deepest. */
 function depthBehind(root: Point, bisector: Point, curve: Outline): number | undefined {
   let deepest: number | undefined;
-  for (let i = 1; i < curve.length; i++) {
-    const [a, b] = [minus(curve[i - 1] as Point, root), minus(curve[i] as Point, root)];
-    const across = (point: Point) => bisector[0] * point[1] - bisector[1] * point[0];
-    const [sideA, sideB] = [across(a), across(b)];
-    if (sideA === sideB || sideA * sideB > 0) continue;
-    const share = sideA / (sideA - sideB);
-    const depth = -((1 - share) * dot(a, bisector) + share * dot(b, bisector));
-    deepest = Math.max(deepest ?? depth, depth);
+  const [rootX, rootY] = root;
+  const [outX, outY] = bisector;
+  let [sideBefore, alongBefore] = [Number.NaN, Number.NaN];
+  for (const [x, y] of curve) {
+    const side = outX * (y - rootY) - outY * (x - rootX);
+    const along = outX * (x - rootX) + outY * (y - rootY);
+    if (sideBefore !== side && sideBefore * side <= 0) {
+      const share = sideBefore / (sideBefore - side);
+      const depth = -((1 - share) * alongBefore + share * along);
+      deepest = Math.max(deepest ?? depth, depth);
+    }
+    [sideBefore, alongBefore] = [side, along];
   }
   return deepest;
 }
@@ -174,22 +178,34 @@ function depthBelow(root: Point, along: Point, other: Point, points: readonly Po
   );
 }
 
-/** The fusion line ends at the toe, so there is always a point to look at. */
+/**
+ * The fusion line ends at the toe, so there is always a point to look at; where it passes the middle of
+ * the leg, it is cut there.
+ */
 function depthBesideToe(root: Point, along: Point, other: Point, leg: number, fusion: Outline) {
-  const beside = fusion.filter((point) => {
-    const share = dot(minus(point, root), along) / leg;
-    return share >= 0.5;
+  const past = (point: Point) => dot(minus(point, root), along) / leg - 0.5;
+  const beside = fusion.flatMap((point, i): Point[] => {
+    const next = fusion[i + 1];
+    const here = past(point);
+    const there = next ? past(next) : here;
+    const kept: Point[] = here >= 0 ? [point] : [];
+    if (!next || here * there >= 0) return kept;
+    const share = here / (here - there);
+    const [dx, dy] = minus(next, point);
+    return [...kept, [point[0] + share * dx, point[1] + share * dy]];
   });
   return depthBelow(root, along, other, beside);
 }
 
-function distanceToLine(point: Point, line: Outline): number {
+function distanceToLine([x, y]: Point, line: Outline): number {
   let least = Number.POSITIVE_INFINITY;
   for (let i = 1; i < line.length; i++) {
-    const a = line[i - 1] as Point;
-    const run = minus(line[i] as Point, a);
-    const share = Math.max(0, Math.min(1, dot(minus(point, a), run) / dot(run, run)));
-    least = Math.min(least, distance(point, [a[0] + share * run[0], a[1] + share * run[1]]));
+    const [ax, ay] = line[i - 1] as Point;
+    const [bx, by] = line[i] as Point;
+    const [dx, dy] = [bx - ax, by - ay];
+    const share = ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy);
+    const along = Math.max(0, Math.min(1, share));
+    least = Math.min(least, (ax + along * dx - x) ** 2 + (ay + along * dy - y) ** 2);
   }
-  return least;
+  return Math.sqrt(least);
 }

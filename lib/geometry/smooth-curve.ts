@@ -16,20 +16,22 @@ export function smoothCurve(marks: readonly Point[]): Point[] {
   const gaps = points.slice(1).map((point, i) => distance(points[i] as Point, point));
   const slopes = slopesAt(points, gaps);
   const curve: Point[] = [points[0] as Point];
-  for (const [i, gap] of gaps.entries())
-    for (let step = 1; step <= chordsBetween; step++)
-      curve.push(
-        between(
-          [points[i] as Point, points[i + 1] as Point],
-          [slopes[i] as Point, slopes[i + 1] as Point],
-          gap,
-          step / chordsBetween,
-        ),
-      );
+  for (let i = 0; i < gaps.length; i++) {
+    const gap = gaps[i] as number;
+    const [[ax, ay], [bx, by]] = [points[i], points[i + 1]] as [Point, Point];
+    const [[sx, sy], [ex, ey]] = [slopes[i], slopes[i + 1]] as [Point, Point];
+    for (const { start, end, leaving, arriving } of mixes)
+      curve.push([
+        ax * start + bx * end + gap * (sx * leaving - ex * arriving),
+        ay * start + by * end + gap * (sy * leaving - ey * arriving),
+      ]);
+  }
   return curve;
 }
 
-export const distance = ([ax, ay]: Point, [bx, by]: Point): number => Math.hypot(bx - ax, by - ay);
+/** Much faster than Math.hypot, whose care for huge numbers no drawing needs. */
+export const distance = ([ax, ay]: Point, [bx, by]: Point): number =>
+  Math.sqrt((bx - ax) ** 2 + (by - ay) ** 2);
 
 function slopesAt(points: readonly Point[], gaps: readonly number[]): Point[] {
   const chord = (i: number): Point => {
@@ -56,11 +58,14 @@ const mixed = ([ax, ay]: Point, [bx, by]: Point, share: number): Point => [
   ay + share * (by - ay),
 ];
 
-function between(ends: [Point, Point], slopes: [Point, Point], gap: number, t: number): Point {
+/** How much of each end and of each end's slope is in a chord's end: cubic Hermite polynomials. */
+const mixes = Array.from({ length: chordsBetween }, (_, i) => {
+  const t = (i + 1) / chordsBetween;
   const back = 1 - t;
-  const at = (axis: 0 | 1) =>
-    ends[0][axis] * (1 + 2 * t) * back ** 2 +
-    ends[1][axis] * t ** 2 * (3 - 2 * t) +
-    gap * t * back * (slopes[0][axis] * back - slopes[1][axis] * t);
-  return [at(0), at(1)];
-}
+  return {
+    start: (1 + 2 * t) * back ** 2,
+    end: t ** 2 * (3 - 2 * t),
+    leaving: t * back ** 2,
+    arriving: t ** 2 * back,
+  };
+});
