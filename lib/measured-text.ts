@@ -4,9 +4,9 @@ import { convert, type System, type Unit, unitFor, unitSign } from './units.ts';
 
 /** One digit of uncertainty, two where the first is a one: 8.13 ± 0.21 is 8.1 ± 0.2. */
 function decimalsFor(uncertainty: number): number {
-  const exponent = Math.floor(Math.log10(uncertainty));
-  const first = Math.round(uncertainty / 10 ** exponent);
-  return Math.min(6, Math.max(0, (first === 1 ? 1 : 0) - exponent));
+  const exponent = Math.floor(Math.log10(Number(uncertainty.toPrecision(1))));
+  const first = Math.floor(uncertainty / 10 ** exponent);
+  return Math.min(6, Math.max(0, (first < 2 ? 1 : 0) - exponent));
 }
 
 const minus = (text: string) =>

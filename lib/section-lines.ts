@@ -65,16 +65,16 @@ function footOn([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): Point {
 }
 
 /**
- * A scale bar along the foot of the picture: the longest of the lengths that fits into a quarter of
- * its width, with its ends in pixels. Lengths in millimeters.
+ * A scale bar in the upper right of the picture, where seldom a ruler lies: the longest of the lengths
+ * that fits into a quarter of its width, with its ends in pixels. Lengths in millimeters.
  */
 export function scaleBar(
   map: Homography,
   picture: { width: number; height: number },
   lengths: readonly number[],
 ): { ends: readonly [Point, Point]; length: number } | undefined {
-  const start: Point = [0.05 * picture.width, 0.95 * picture.height];
-  const [from, to] = [mapped(map, start), mapped(map, [0.3 * picture.width, start[1]])];
+  const start: Point = [0.7 * picture.width, 0.08 * picture.height];
+  const [from, to] = [mapped(map, start), mapped(map, [0.95 * picture.width, start[1]])];
   if (!from || !to) return undefined;
   const room = distance(from, to);
   const length = lengths.toSorted((a, b) => b - a).find((one) => one <= room);

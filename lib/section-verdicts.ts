@@ -15,7 +15,7 @@ export type SectionVerdict =
   | 'pass'
   | 'fail'
   | 'too close to tell'
-  | 'not marked'
+  | 'not judged'
   | 'does not apply';
 
 export interface SectionItem {
@@ -104,7 +104,7 @@ function structuralItems(it: SectionCase): SectionItem[] {
   return [
     {
       item: 'Fused to the root',
-      verdict: penetration ? judged(penetration, 0, 'at least') : 'not marked',
+      verdict: penetration ? judged(penetration, 0, 'at least') : 'not judged',
       reading: penetration ? text(penetration, it.system) : nothing,
       limit: 'to the root, not necessarily beyond',
       cite: limits.fusedToRoot,
@@ -181,7 +181,7 @@ function atMost(
   const limit = convert(at[system], system === 'us' ? 'in' : 'mm', 'mm');
   return {
     item,
-    verdict: reading ? judged(reading, limit, 'at most') : 'not marked',
+    verdict: reading ? judged(reading, limit, 'at most') : 'not judged',
     reading: reading ? text(reading, system) : nothing,
     limit: `at most ${size(at)}`,
     cite,
@@ -189,7 +189,7 @@ function atMost(
 }
 
 function never(item: string, found: Seen, cite: Citation): SectionItem {
-  const verdict = found === undefined ? 'not marked' : found === 'seen' ? 'fail' : 'pass';
+  const verdict = found === undefined ? 'not judged' : found === 'seen' ? 'fail' : 'pass';
   return { item, verdict, reading: found ?? nothing, limit: 'none', cite };
 }
 

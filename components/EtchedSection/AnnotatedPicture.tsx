@@ -32,11 +32,10 @@ export default function AnnotatedPicture({
     const found = readings.find((reading) => reading.name === name);
     return found ? printMeasured(found, found.unit, system) : '';
   };
-  const middle = ([ax, ay]: Point, [bx, by]: Point): Point => [(ax + bx) / 2, (ay + by) / 2];
-  const labels: [string, Point][] = [
-    [`A ${size('legA')}`, middle(root, toeA)],
-    [`B ${size('legB')}`, middle(root, toeB)],
-    [`throat ${size('throat')}`, middle(...(lines.throat as [Point, Point]))],
+  const labels = [
+    { text: `A ${size('legA')}`, ...beside(root, toeA, toeB, 14 * unit) },
+    { text: `B ${size('legB')}`, ...beside(root, toeB, toeA, 14 * unit) },
+    { text: `throat ${size('throat')}`, ...beside(...(lines.throat as [Point, Point]), root, 0) },
   ];
   return (
     <svg
@@ -55,14 +54,15 @@ export default function AnnotatedPicture({
         font-size={15 * unit}
         font-weight="700"
         text-anchor="middle"
+        dominant-baseline="middle"
         fill="#ffffff"
         stroke="#000000"
         stroke-width={4 * unit}
         stroke-linejoin="round"
         paint-order="stroke"
       >
-        {labels.map(([text, [x, y]]) => (
-          <text key={text} x={x} y={y}>
+        {labels.map(({ text, at: [x, y], anchor }) => (
+          <text key={text} x={x} y={y} text-anchor={anchor}>
             {text}
           </text>
         ))}
@@ -70,6 +70,21 @@ export default function AnnotatedPicture({
       </g>
     </svg>
   );
+}
+
+/** A place for a label beside a line, on the side that is away from a point. */
+function beside(from: Point, to: Point, awayFrom: Point, by: number) {
+  const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+  const across: Point = [(from[1] - to[1]) / length, (to[0] - from[0]) / length];
+  const side = across[0] * (awayFrom[0] - at[0]) + across[1] * (awayFrom[1] - at[1]) > 0 ? -by : by;
+  const [dx, dy] = [across[0] * side, across[1] * side];
+  const upright = Math.abs(dx) > Math.abs(dy);
+  const anchor: 'end' | 'start' | 'middle' = upright ? (dx < 0 ? 'end' : 'start') : 'middle';
+  return {
+    at: [at[0] + dx, at[1] + dy] as Point,
+    anchor,
+  };
 }
 
 function ScaleBar(props: { bar: NonNullable<Annotated['bar']>; unit: number; system: System }) {
@@ -90,7 +105,7 @@ function ScaleBar(props: { bar: NonNullable<Annotated['bar']>; unit: number; sys
         stroke-width={5 * unit}
         stroke-linecap="butt"
       />
-      <text x={(x1 + x2) / 2} y={Math.min(y1, y2) - 9 * unit}>
+      <text x={(x1 + x2) / 2} y={Math.min(y1, y2) - 14 * unit}>
         {printStated(convert(bar.length, 'mm', own), own)}
       </text>
     </g>

@@ -24,12 +24,12 @@ import { namedReadings } from '../../lib/section-readings.ts';
 import { type Seen, sectionItems } from '../../lib/section-verdicts.ts';
 import { type MacroCode, macroCodes } from '../../lib/tables/macro-limits.ts';
 import { changed, redone, type Undo, undone, undoOf } from '../../lib/undo.ts';
-import type { System } from '../../lib/units.ts';
+import { type System, unitFor } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import AnnotatedPicture, { type Annotated, barLengths } from './AnnotatedPicture.tsx';
 import Choice from './Choice.tsx';
 import LengthBox from './LengthBox.tsx';
-import { type LengthEntry, type LengthName, readLength } from './lengths.ts';
+import { type LengthEntry, type LengthName, lengthText, readLength } from './lengths.ts';
 import type { MarkId } from './MarkHandles.tsx';
 import PictureView from './PictureView.tsx';
 import type { Picture } from './picture.ts';
@@ -53,6 +53,7 @@ interface State {
   code: MacroCode;
   cracks: Looked;
   unfused: Looked;
+  slice: string;
   moving: boolean;
   picked: MarkId | undefined;
   focus: MarkId | undefined;
@@ -69,6 +70,7 @@ export default class Bench extends Component<Props, State> {
   view = createRef<PictureView>();
   saying: ReturnType<typeof setTimeout> | undefined;
   nudged: string | undefined;
+  kept: { from: unknown[]; section: ReturnType<typeof placedSection> } | undefined;
 
   opening(system: System): State {
     const { isSample } = this.props.picture;
@@ -82,12 +84,13 @@ export default class Bench extends Component<Props, State> {
         width: empty,
         height: empty,
         lengthError: { text: system === 'us' ? '0.004' : '0.1', system },
-        size: isSample ? { text: '5/16', system: 'us' } : empty,
+        size: isSample ? { text: system === 'us' ? '5/16' : '8', system } : empty,
       },
       edge: '2',
       code: 'AWS D1.1',
       cracks: 'not looked',
       unfused: 'not looked',
+      slice: isSample ? 'Sample' : '',
       moving: false,
       picked: undefined,
       focus: undefined,
@@ -243,10 +246,31 @@ export default class Bench extends Component<Props, State> {
     );
     return (
       <div class="section-bench">
-        <h3 id="section-marking" tabindex={-1}>
+        <h3 id="section-marking" class="screen-only" tabindex={-1}>
           Mark the section
         </h3>
-        <p class="quiet">{picture.name}</p>
+        <div class="field">
+          <label for="section-slice">Slice</label>
+          <input
+            id="section-slice"
+            type="text"
+            autocomplete="off"
+            value={this.state.slice}
+            aria-describedby="section-slice-hint"
+            onInput={(event) => this.setState({ slice: event.currentTarget.value })}
+          />
+          <p class="field-range" id="section-slice-hint">
+            Its number, for the report. The picture is {picture.name}.
+          </p>
+        </div>
+        <ul class="print-only section-blanks">
+          <li>Date</li>
+          <li>Welded by</li>
+          <li>Measured by</li>
+          <li>Finest grit</li>
+          <li>Etchant and time</li>
+          <li>Checked by</li>
+        </ul>
         {picture.isSample && (
           <p class="screen-only">
             <button type="button" onClick={this.markSample}>
@@ -351,6 +375,7 @@ export default class Bench extends Component<Props, State> {
             withTruth={picture.isSample}
           />
         )}
+        {found && <p class="quiet">{this.basis()}</p>}
         <div class="screen-only">
           <Choice<Edge>
             id="section-edge"
@@ -369,6 +394,18 @@ export default class Bench extends Component<Props, State> {
         {drawing && this.saving(drawing)}
       </div>
     );
+  }
+
+  /** What the readings rest on, in a sentence. */
+  basis(): string {
+    const { by, lengths, edge, system } = this.state;
+    const text = (name: LengthName) => lengthText(lengths[name], system);
+    const unit = unitFor('mm', system);
+    const scale =
+      by === 'distance'
+        ? `two points ${text('length')} ${unit} apart`
+        : `the corners of a rectangle of ${text('width')} by ${text('height')} ${unit}`;
+    return `Scale from ${scale}, give or take ${text('lengthError')} ${unit}; each mark is good to ${edge} of the picture’s pixels. The true size lies within what is given and taken in at least 95 of 100 sections.`;
   }
 
   tools() {

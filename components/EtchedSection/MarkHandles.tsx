@@ -11,6 +11,8 @@ export interface MarkId {
 interface Props {
   placed: Placed;
   shown: readonly MarkName[];
+  /** The kind that is being set; the others are drawn smaller. */
+  current: MarkName;
   /** Pixels of the picture for a CSS pixel: handles are as large on the screen at every zoom. */
   unit: number;
   /** The mark under the finger, which is drawn where the finger is. */
@@ -20,7 +22,7 @@ interface Props {
 }
 
 /** Each mark as a thing of its own, to be held, reached by Tab, named and nudged. */
-export default function MarkHandles({ placed, shown, unit, held, onKey, onFocus }: Props) {
+export default function MarkHandles({ placed, shown, current, unit, held, onKey, onFocus }: Props) {
   return (
     <g>
       {steps
@@ -44,7 +46,7 @@ export default function MarkHandles({ placed, shown, unit, held, onKey, onFocus 
                 onFocus={() => onFocus({ name, at })}
                 onBlur={() => onFocus(undefined)}
               >
-                <Handle />
+                <Handle small={name !== current && !isHeld} />
               </g>
             );
           }),
@@ -59,11 +61,13 @@ export default function MarkHandles({ placed, shown, unit, held, onKey, onFocus 
 }
 
 /** A ring with an open middle, so that what is marked stays in sight; dark under light. */
-const Handle = () => (
+const Handle = ({ small = false }) => (
   <>
     <circle class="section-reach" r="22" />
-    <path class="section-under" d={ring} />
-    <path class="section-over" d={ring} />
+    <g transform={small ? 'scale(.55)' : undefined}>
+      <path class="section-under" d={ring} />
+      <path class="section-over" d={ring} />
+    </g>
   </>
 );
 const ring = 'M-8 0a8 8 0 1 0 16 0a8 8 0 1 0-16 0M-13 0h9M13 0h-9M0-13v9M0 13v-9';

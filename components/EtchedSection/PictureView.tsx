@@ -251,6 +251,7 @@ export default class PictureView extends Component<Props, State> {
           <MarkHandles
             placed={placed}
             shown={shown}
+            current={step.name}
             unit={1 / view.zoom}
             held={held}
             onKey={this.onMarkKey}

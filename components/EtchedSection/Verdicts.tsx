@@ -7,7 +7,7 @@ const signs: Readonly<Record<SectionVerdict, string>> = {
   pass: '✓ ',
   fail: '✕ ',
   'too close to tell': '? ',
-  'not marked': '',
+  'not judged': '',
   'does not apply': '',
 };
 

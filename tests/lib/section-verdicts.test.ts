@@ -119,7 +119,7 @@ describe('sectionItems, at, just under and just over each limit', () => {
       ] as const) {
         expect(verdict(item, {}, { code, [name]: 'seen' })).toBe('fail');
         expect(verdict(item, {}, { code, [name]: 'none seen' })).toBe('pass');
-        expect(verdict(item, {}, { code, [name]: undefined })).toBe('not marked');
+        expect(verdict(item, {}, { code, [name]: undefined })).toBe('not judged');
       }
   });
 });
@@ -149,7 +149,7 @@ describe('sectionItems', () => {
     const { legA, legB, angle, faceWidth, throat } = sound;
     const items = sectionItems({ ...base, found: { legA, legB, angle, faceWidth, throat } });
     const unmarked = items
-      .filter(({ verdict: one }) => one === 'not marked')
+      .filter(({ verdict: one }) => one === 'not judged')
       .map(({ item }) => item);
     expect(unmarked).toEqual(['Fused to the root', 'Convexity', 'Undercut']);
   });

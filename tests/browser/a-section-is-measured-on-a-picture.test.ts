@@ -1,0 +1,307 @@
+import type { Locator, Page } from 'playwright-core';
+import { PNG } from 'pngjs';
+import { describe, expect, it } from 'vitest';
+import { sampleMarks, samplePicture, sampleTruth } from '../../lib/sample-section.ts';
+import { markNames } from '../../lib/section-marks.ts';
+import { site } from '../site/built-site.ts';
+import { type Reader, type Visit, visit } from './reader.ts';
+
+const path = `${site.base}section/`;
+const metric: Reader = { units: 'metric' };
+
+const onBench = <T>(reader: Reader, look: (visit: Visit) => Promise<T>) =>
+  visit(path, reader, async (visited) => {
+    await visited.page.getByRole('button', { name: 'Try it on the sample' }).click();
+    await visited.page.getByRole('heading', { name: 'Mark the section' }).waitFor();
+    const result = await look(visited);
+    expect(visited.trouble).toEqual([]);
+    return result;
+  });
+
+const frame = (page: Page) => page.locator('.section-frame');
+const mark = (page: Page, name: string) => page.locator(`[data-mark="${name}"]`);
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+
+/** Where a point of the picture lies on the screen, while all of the picture is shown. */
+async function onScreen(page: Page, [x, y]: readonly [number, number], size = samplePicture) {
+  const picture = frame(page);
+  await picture.scrollIntoViewIfNeeded();
+  const box = (await picture.boundingBox()) as NonNullable<
+    Awaited<ReturnType<Locator['boundingBox']>>
+  >;
+  const zoom = Math.min(box.width / size.width, box.height / size.height);
+  return {
+    x: box.x + box.width / 2 + (x - size.width / 2) * zoom,
+    y: box.y + box.height / 2 + (y - size.height / 2) * zoom,
+  };
+}
+
+/** The number in front of the give or take, in the row with this name. */
+async function reading(page: Page, name: string): Promise<{ value: number; around: number }> {
+  const row = page.getByRole('row', { name: new RegExp(`^${name}`) });
+  const text = (await row.getByRole('cell').first().textContent()) ?? '';
+  const [, value, around] = /([\d.−]+)\D+([\d.]+)/.exec(text) ?? [];
+  return { value: Number(value?.replace('−', '-')), around: Number(around) };
+}
+
+async function expectTruth(page: Page) {
+  for (const [label, truth] of [
+    ['Leg on plate A', sampleTruth.legA],
+    ['Leg on plate B', sampleTruth.legB],
+    ['Theoretical throat', sampleTruth.throat],
+  ] as const) {
+    const { value, around } = await reading(page, label);
+    // A click lands on a whole pixel of the screen, about two of the picture.
+    expect(Math.abs(value - truth), label).toBeLessThanOrEqual(around + 0.1);
+  }
+}
+
+describe('a section is measured on the sample', () => {
+  it('by mouse: press, and the next thing is asked for; drag, and the reading follows', async () => {
+    await onBench(metric, async ({ page }) => {
+      for (const name of ['ends', 'root', 'toeA', 'toeB'] as const)
+        for (const point of sampleMarks[name]) {
+          const { x, y } = await onScreen(page, point);
+          await page.mouse.click(x, y);
+        }
+      await expectTruth(page);
+      expect(await page.locator('.section-now').textContent()).toContain('Now: Face');
+      const before = await reading(page, 'Leg on plate A');
+      const toe = await onScreen(page, samplePicture.toeA);
+      await page.mouse.move(toe.x, toe.y);
+      await page.mouse.down();
+      await page.mouse.move(toe.x + 40, toe.y, { steps: 4 });
+      expect(await page.locator('.section-loupe').count()).toBe(1);
+      await page.mouse.up();
+      expect((await reading(page, 'Leg on plate A')).value).toBeGreaterThan(before.value + 1);
+      await button(page, 'Undo').click();
+      expect(await reading(page, 'Leg on plate A')).toEqual(before);
+      await button(page, 'Redo').click();
+      expect((await reading(page, 'Leg on plate A')).value).toBeGreaterThan(before.value + 1);
+    });
+  });
+
+  it('by keys alone: marks are set at the cross, named, nudged and taken away', async () => {
+    await onBench(metric, async ({ page }) => {
+      await page.locator('.section-steps button', { hasText: 'Root' }).focus();
+      await page.keyboard.press('Enter');
+      await frame(page).focus();
+      await page.keyboard.press('Enter');
+      const root = mark(page, 'root-0');
+      expect(await root.evaluate((one) => one === document.activeElement)).toBe(true);
+      const [x, y] = [samplePicture.width / 2, samplePicture.height / 2];
+      expect(await root.getAttribute('aria-label')).toBe(`Root. ${x} across, ${y} down`);
+      for (const key of ['ArrowRight', 'Shift+ArrowDown']) await page.keyboard.press(key);
+      const label = await root.getAttribute('aria-label');
+      const [, across, down] = /(\d+) across, (\d+) down/.exec(label ?? '') ?? [];
+      expect(Number(across)).toBeGreaterThan(x);
+      expect(Number(down) - y).toBeGreaterThan(5 * (Number(across) - x));
+      await page.keyboard.press('Enter');
+      expect(await frame(page).evaluate((one) => one === document.activeElement)).toBe(true);
+      await root.focus();
+      await page.keyboard.press('Delete');
+      expect(await root.count()).toBe(0);
+      await button(page, 'Undo').click();
+      expect(await root.count()).toBe(1);
+    });
+  });
+
+  it('by touch: one finger marks, two bring the picture closer and mark nothing', async () => {
+    await onBench({ ...metric, width: 360, height: 740 }, async ({ page }) => {
+      const { x, y } = await onScreen(page, samplePicture.root);
+      const send = (type: string, points: { x: number; y: number; id: number }[]) =>
+        touch(page, type, points);
+      const before = await frame(page).getAttribute('viewBox');
+      await send('touchStart', [{ x, y, id: 1 }]);
+      await send('touchStart', [
+        { x, y, id: 1 },
+        { x: x + 40, y: y + 40, id: 2 },
+      ]);
+      await send('touchMove', [
+        { x: x - 40, y: y - 40, id: 1 },
+        { x: x + 80, y: y + 80, id: 2 },
+      ]);
+      await send('touchEnd', []);
+      const closer = await frame(page).getAttribute('viewBox');
+      const across = (box: string | null) => Number(box?.split(' ')[2]);
+      expect(across(closer)).toBeLessThan(0.6 * across(before));
+      expect(await page.locator('[data-mark]').count()).toBe(0);
+      await send('touchStart', [{ x, y, id: 3 }]);
+      await send('touchEnd', []);
+      expect(await page.locator('[data-mark]').count()).toBe(1);
+    });
+  });
+
+  it('all at once, with verdicts that follow the size, the code and the units', async () => {
+    await onBench(metric, async ({ page }) => {
+      await button(page, 'Mark the sample for me').click();
+      await expectTruth(page);
+      for (const name of markNames)
+        if (name in sampleMarks) expect(await mark(page, `${name}-0`).count(), name).toBe(1);
+      expect((await reading(page, 'Dilution')).value).toBeCloseTo(sampleTruth.dilution, -1);
+      const verdicts = page.locator('.section-verdicts');
+      expect(await verdicts.textContent()).toContain('fail');
+      await page.getByLabel('Size on the drawing').fill('6');
+      expect(await verdicts.textContent()).not.toContain('fail');
+      await page.getByLabel('Code').selectOption('ASME IX, welder’s test');
+      expect(await verdicts.textContent()).toContain('QW-184');
+      await page.getByLabel('inch').first().check();
+      expect(await page.getByLabel('Size on the drawing').inputValue()).toBe('0.236');
+      expect((await reading(page, 'Leg on plate A')).value).toBeCloseTo(sampleTruth.legA / 25.4, 2);
+      await page.getByLabel('Size on the drawing').fill('five');
+      expect(await page.locator('#section-size-problem').textContent()).toMatch(
+        /^Size on the drawing /,
+      );
+    });
+  });
+
+  it('and is said to a screen reader once the hand rests', async () => {
+    await onBench(metric, async ({ page }) => {
+      await button(page, 'Mark the sample for me').click();
+      const said = page.locator('.section-bench .unseen[role=status]');
+      await page.waitForFunction(() =>
+        document.querySelector('.section-bench .unseen[role=status]')?.textContent?.includes('mm'),
+      );
+      expect(await said.textContent()).toMatch(/^Leg on plate A 8\.2/);
+    });
+  });
+
+  it('and is saved as a picture, as a drawing and as numbers', async () => {
+    await onBench(metric, async ({ page }) => {
+      await button(page, 'Mark the sample for me').click();
+      const saved = async (name: string) => {
+        const [download] = await Promise.all([
+          page.waitForEvent('download'),
+          button(page, name).click(),
+        ]);
+        const chunks: Buffer[] = [];
+        for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+        return Buffer.concat(chunks);
+      };
+      const png = PNG.sync.read(await saved('Save picture'));
+      expect([png.width, png.height]).toEqual([samplePicture.width, samplePicture.height]);
+      const svg = (await saved('Save as SVG')).toString();
+      expect(svg).toMatch(/^<svg[^>]*xmlns/);
+      expect(svg).toContain('data:image/png;base64,');
+      expect(svg).toContain('5\u00a0mm');
+      const csv = (await saved('Save numbers')).toString();
+      expect(csv).toMatch(/Leg on plate A,8\.2,0\.\d+,mm,,/);
+      expect(csv).toMatch(/Judged: Fused to the root,.*pass/);
+    });
+  });
+});
+
+describe('a picture of one’s own', () => {
+  const choose = (page: Page, name: string, mimeType: string, buffer: Buffer) =>
+    page.locator('#section-file').setInputFiles({ name, mimeType, buffer });
+
+  it('is opened, marked and squared up by a rectangle', async () => {
+    await visit(path, metric, async ({ page, trouble }) => {
+      const size = { width: 640, height: 480 };
+      await choose(page, 'slice.png', 'image/png', grayPng(size.width, size.height));
+      await page.getByRole('heading', { name: 'Mark the section' }).waitFor();
+      await page.getByLabel('What gives the scale').selectOption('rectangle');
+      await page.getByLabel('First side of the rectangle').fill('40');
+      await page.getByLabel('Second side of the rectangle').fill('30');
+      const corners = [
+        [120, 90],
+        [520, 90],
+        [520, 390],
+        [120, 390],
+      ] as const;
+      for (const point of [...corners, [200, 300], [300, 300], [200, 200]] as const) {
+        const { x, y } = await onScreen(page, point, size as typeof samplePicture);
+        await page.mouse.click(x, y);
+      }
+      const { value, around } = await reading(page, 'Leg on plate A');
+      expect(Math.abs(value - 10)).toBeLessThanOrEqual(around + 0.1);
+      expect(trouble).toEqual([]);
+    });
+  });
+
+  it('is scaled down to 2000 pixels when it is larger', async () => {
+    await visit(path, metric, async ({ page, trouble }) => {
+      await choose(page, 'large.png', 'image/png', grayPng(4000, 3000));
+      const image = page.locator('.section-frame image');
+      await image.waitFor();
+      expect(await image.getAttribute('width')).toBe('2000');
+      expect(await image.getAttribute('height')).toBe('1500');
+      expect(trouble).toEqual([]);
+    });
+  });
+
+  it('stands upright when the camera noted that it was turned', async () => {
+    await visit(path, metric, async ({ page }) => {
+      const jpeg = await page.evaluate(async () => {
+        const canvas = document.createElement('canvas');
+        [canvas.width, canvas.height] = [2400, 1200];
+        canvas.getContext('2d')?.fillRect(0, 0, 1200, 1200);
+        return canvas.toDataURL('image/jpeg').split(',')[1] ?? '';
+      });
+      await choose(page, 'turned.jpg', 'image/jpeg', turned(Buffer.from(jpeg, 'base64')));
+      const image = page.locator('.section-frame image');
+      await image.waitFor();
+      expect(await image.getAttribute('width')).toBe('1000');
+      expect(await image.getAttribute('height')).toBe('2000');
+    });
+  });
+
+  it.each([
+    ['a text', 'notes.jpg', Buffer.from('no picture at all')],
+    ['a broken picture', 'cut.png', grayPng(300, 300).subarray(0, 30)],
+    ['an empty file', 'empty.png', Buffer.alloc(0)],
+  ])('that is %s gets a sentence', async (_, name, buffer) => {
+    await visit(path, metric, async ({ page }) => {
+      await choose(page, name, 'image/png', buffer);
+      const said = page.locator('.needs-script [role=status]');
+      await page.waitForFunction(() =>
+        document.querySelector('.needs-script [role=status]')?.textContent?.startsWith('Picture: '),
+      );
+      expect(await said.textContent()).toContain('cannot be opened');
+    });
+  });
+
+  it('that is too small gets a sentence', async () => {
+    await visit(path, metric, async ({ page }) => {
+      await choose(page, 'tiny.png', 'image/png', grayPng(20, 20));
+      await page.getByText('too few to measure on').waitFor();
+    });
+  });
+});
+
+function grayPng(width: number, height: number): Buffer {
+  const png = new PNG({ width, height });
+  png.data.fill(160);
+  return PNG.sync.write(png);
+}
+
+/** The same JPEG with the camera's note (EXIF orientation 6) that its right side is up. */
+function turned(jpeg: Buffer): Buffer {
+  const tiff = Buffer.from('4d4d002a00000008000101120003000000010006000000000000', 'hex');
+  const body = Buffer.concat([Buffer.from('Exif\0\0'), tiff]);
+  const head = Buffer.from([0xff, 0xe1, 0, body.length + 2]);
+  return Buffer.concat([jpeg.subarray(0, 2), head, body, jpeg.subarray(2)]);
+}
+
+const sessions = new WeakMap<
+  Page,
+  Promise<{ send: (type: string, points: object[]) => unknown }>
+>();
+
+async function touch(page: Page, type: string, touchPoints: object[]) {
+  let session = sessions.get(page);
+  if (!session) {
+    session = page
+      .context()
+      .newCDPSession(page)
+      .then((devtools) => ({
+        send: (kind, points) =>
+          devtools.send('Input.dispatchTouchEvent', {
+            type: kind as 'touchStart',
+            touchPoints: points as { x: number; y: number }[],
+          }),
+      }));
+    sessions.set(page, session);
+  }
+  await (await session).send(type, touchPoints);
+}
