@@ -3,9 +3,11 @@ import { defineConfig } from 'astro/config';
 import { contentPolicy } from './content/build/content-policy.ts';
 import { shortInlineScripts } from './content/build/inline-scripts.ts';
 import { markdown } from './content/build/markdown.ts';
+import { offlineCopy } from './content/build/offline-copy.ts';
 import { oneLiveChunk } from './content/build/one-live-chunk.ts';
 import { ownPolicy } from './content/build/own-policy.ts';
 import { plainDynamicImports } from './content/build/plain-dynamic-imports.ts';
+import { siteMap } from './content/build/site-map.ts';
 
 /** SITE_BASE may be given as /course/, /course or course: the site then lives under that path. */
 const folder = (process.env.SITE_BASE ?? '').replace(/^\/+|\/+$/g, '');
@@ -20,7 +22,7 @@ export default defineConfig({
   outDir: './dist',
   cacheDir: './.cache/astro',
   trailingSlash: 'always',
-  integrations: [mdx(), ownPolicy()],
+  integrations: [mdx(), ownPolicy(), siteMap(), offlineCopy()],
   markdown,
   build: { inlineStylesheets: 'always' },
   security: { csp: contentPolicy() },

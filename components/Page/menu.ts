@@ -41,6 +41,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
       { path: '/audit/checks/', name: 'Published values beside ours' },
       { path: '/sources/', name: 'Sources' },
       { path: '/data/', name: 'The course as files' },
+      { path: '/offline/', name: 'Without a network' },
       { path: '/about/', name: 'About, limits and privacy' },
     ],
   },

@@ -21,7 +21,7 @@ export function plainDynamicImports(): Plugin[] {
         order: 'post',
         handler(_, bundle) {
           for (const chunk of Object.values(bundle)) {
-            if (chunk.type === 'chunk') chunk.code = withoutPreloadLists(chunk.code);
+            if (chunk.type === 'chunk') chunk.code = withoutHelper(withoutPreloadLists(chunk.code));
           }
         },
       },
@@ -33,4 +33,12 @@ function withoutPreloadLists(code: string): string {
   return code
     .replace(/^(?:const|var|let) __vite__mapDeps=.*;?$\n?/m, '')
     .replace(/,\s*__vite__mapDeps\([^)]*\)/g, '');
+}
+
+/** What is left of the helper is shorter than the request for it. */
+function withoutHelper(code: string): string {
+  return code.replace(
+    /import\s*\{\s*\w+ as (\w+)\s*\}\s*from\s*["'`]\.\/import\.[\w-]+\.js["'`];/,
+    (_, name) => `var ${name}=e=>e();`,
+  );
 }

@@ -65,10 +65,10 @@ async function openTab(scripts: boolean): Promise<Tab> {
   const context = await (await browser).newContext({
     baseURL: origin,
     javaScriptEnabled: scripts,
-    // Its downloads would mix with those of the page; tests of the offline copy allow it.
-    serviceWorkers: 'block',
   });
   context.setDefaultTimeout(10_000);
+  // Its downloads would mix with those of the page; offline.test.ts has tabs of its own.
+  if (scripts) await context.addInitScript(takeServiceWorkersAway);
   if (scripts) await context.addInitScript(reportPolicyViolations);
   const page = await context.newPage();
   return { page, devtools: await context.newCDPSession(page), ...listen(page) };
@@ -112,6 +112,11 @@ function listen(page: Page): Pick<Visit, 'trouble' | 'quiet'> {
     }
   };
   return { trouble, quiet };
+}
+
+/** Runs in the page, which then finds itself in a browser that has none. */
+function takeServiceWorkersAway() {
+  Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
 }
 
 /** Runs in the page: a refused script or style shows as an error in the console. */

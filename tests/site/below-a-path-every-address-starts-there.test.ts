@@ -1,28 +1,17 @@
-import { execFile } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { type BuiltSite, readSite, repository, site } from './built-site.ts';
+import { buildBelow } from './build-below.ts';
+import { type BuiltSite, readSite, site } from './built-site.ts';
 import { linkProblems } from './link-problems.ts';
 
 const base = '/course/';
-const cache = join(repository, '.cache');
 let directory: string;
 let below: BuiltSite;
 
 /** Builds the site a second time, as for a host that serves it from below a path. */
 beforeAll(async () => {
-  mkdirSync(cache, { recursive: true });
-  directory = mkdtempSync(join(cache, 'below-a-path-'));
-  // What vitest adds to the environment would reach the pages of the build.
-  const { NODE_ENV, MODE, DEV, PROD, SSR, BASE_URL, VITEST, TEST, ...env } = process.env;
-  const astro = join(repository, 'node_modules/astro/bin/astro.mjs');
-  await promisify(execFile)(process.execPath, [astro, 'build', '--outDir', directory], {
-    cwd: repository,
-    env: { ...env, SITE_BASE: base },
-    maxBuffer: 100e6,
-  });
+  directory = await buildBelow(base);
   below = readSite(directory, base);
 });
 afterAll(() => rmSync(directory, { recursive: true, force: true }));

@@ -1,0 +1,134 @@
+/**
+ * Keeps the whole course on the device, so that one visit is enough: 2 MB, less than one photo, and
+ * a booth has no signal. The size stands in the page before anything is loaded. Where the device
+ * asks to save data, or the reader has thrown the copy away, nothing is loaded until he presses.
+ */
+import { to } from '../Page/to.ts';
+import { offerNewer } from './offer-newer.ts';
+
+type Said = { have?: number; total?: number; ended?: 'whole' | 'full' | 'stopped' | 'dropped' };
+type Ask = 'keep' | 'drop' | 'count';
+
+const box = document.querySelector<HTMLElement>('[data-offline]');
+const button = box?.querySelector('button');
+const progress = box?.querySelector('[data-progress]');
+const keepText = button?.textContent ?? '';
+const declined = 'sixteenths.offline';
+
+const endings = {
+  whole: 'It is on this device now, and opens without a network.',
+  full: 'The browser has no room for it. Pages you have opened may stay; free some room and press again.',
+  stopped: 'Loading stopped before the end. What has come stays, and the next visit goes on.',
+  dropped: 'It is off this device.',
+};
+
+function say(text: string): void {
+  const line = box?.querySelector('[data-said]');
+  if (line) line.textContent = text;
+  if (progress) progress.textContent = '';
+}
+
+function offer(text: string, act: () => void): void {
+  if (!button) return;
+  button.hidden = false;
+  button.textContent = text;
+  button.onclick = act;
+}
+
+function send(ask: Ask, worker: ServiceWorker, hear: (said: Said) => void): void {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = ({ data }) => hear(data);
+  worker.postMessage(ask, [port2]);
+}
+
+function keep(worker: ServiceWorker): void {
+  if (button) button.hidden = true;
+  send('keep', worker, ({ have, total, ended }) => {
+    if (ended === undefined) {
+      if (progress) progress.textContent = `Loading: ${have} of ${total} files.`;
+      return;
+    }
+    say(endings[ended]);
+    if (ended === 'whole') offerDrop(worker);
+    else offer(keepText, () => keep(worker));
+  });
+}
+
+function offerDrop(worker: ServiceWorker): void {
+  offer('Take it off this device', () => {
+    remember('no');
+    send('drop', worker, () => {
+      say(endings.dropped);
+      offerKeep(worker);
+    });
+  });
+}
+
+function offerKeep(worker: ServiceWorker): void {
+  offer(keepText, () => {
+    remember('yes');
+    // A browser that is asked is slower to throw it away; it may also say no, and that is fine.
+    navigator.storage?.persist?.().catch(() => {});
+    keep(worker);
+  });
+}
+
+function remember(choice: 'yes' | 'no'): void {
+  try {
+    localStorage.setItem(declined, choice);
+  } catch {
+    // Then it is asked again at the next visit.
+  }
+}
+
+function asksFirst(): boolean {
+  const { connection } = navigator as { connection?: { saveData: boolean; effectiveType: string } };
+  let choice: string | null = null;
+  try {
+    choice = localStorage.getItem(declined);
+  } catch {
+    // A browser that keeps nothing here may still keep the course.
+  }
+  if (choice) return choice === 'no';
+  return Boolean(connection?.saveData || connection?.effectiveType.endsWith('2g'));
+}
+
+async function begin(): Promise<void> {
+  const { serviceWorker } = navigator;
+  if (!serviceWorker) {
+    say(
+      isSecureContext
+        ? 'This browser keeps no copy.'
+        : 'A copy needs an address that begins with https.',
+    );
+    return;
+  }
+  try {
+    const registration = await serviceWorker.register(`${to('/')}sw.js`);
+    offerNewer(registration);
+    const { active } = await serviceWorker.ready;
+    if (active) send('count', active, (said) => goOn(active, said));
+  } catch {
+    say('This browser let no copy be set up.');
+  }
+}
+
+function goOn(worker: ServiceWorker, { have, total }: Said): void {
+  if (have === total) {
+    say(endings.whole);
+    offerDrop(worker);
+  } else if (asksFirst()) offerKeep(worker);
+  else keep(worker);
+}
+
+/** What a phone needs for its home screen; nobody needs it to read, so it comes after the page. */
+function link(rel: string, name: string): void {
+  const link = document.createElement('link');
+  link.rel = rel;
+  link.href = to('/') + name;
+  document.head.append(link);
+}
+
+link('apple-touch-icon', 'icon-180.png');
+link('manifest', 'course.webmanifest');
+begin();
