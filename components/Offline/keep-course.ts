@@ -10,9 +10,13 @@ type Said = { have?: number; total?: number; ended?: 'whole' | 'full' | 'stopped
 type Ask = 'keep' | 'drop' | 'count';
 
 const box = document.querySelector<HTMLElement>('[data-offline]');
-const button = box?.querySelector('button');
-const progress = box?.querySelector('[data-progress]');
-const keepText = button?.textContent ?? '';
+const status = box?.querySelector('[role="status"]');
+// Not read aloud at each file, as what stands in the status would be.
+const progress = document.createElement('span');
+const button = document.createElement('button');
+button.type = 'button';
+status?.before(progress);
+const keepText = `Keep the whole course on this device (${box?.dataset.offline} MB)`;
 const declined = 'sixteenths.offline';
 
 const endings = {
@@ -23,16 +27,14 @@ const endings = {
 };
 
 function say(text: string): void {
-  const line = box?.querySelector('[data-said]');
-  if (line) line.textContent = text;
-  if (progress) progress.textContent = '';
+  if (status) status.textContent = text;
+  progress.textContent = '';
 }
 
 function offer(text: string, act: () => void): void {
-  if (!button) return;
-  button.hidden = false;
   button.textContent = text;
   button.onclick = act;
+  status?.after(' ', button);
 }
 
 function send(ask: Ask, worker: ServiceWorker, hear: (said: Said) => void): void {
@@ -42,10 +44,10 @@ function send(ask: Ask, worker: ServiceWorker, hear: (said: Said) => void): void
 }
 
 function keep(worker: ServiceWorker): void {
-  if (button) button.hidden = true;
+  button.remove();
   send('keep', worker, ({ have, total, ended }) => {
     if (ended === undefined) {
-      if (progress) progress.textContent = `Loading: ${have} of ${total} files.`;
+      progress.textContent = `Loading: ${have} of ${total} files.`;
       return;
     }
     say(endings[ended]);

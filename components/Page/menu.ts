@@ -22,6 +22,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
       { path: '/section/', name: 'Etched section' },
       { path: '/faults/', name: 'Faults, by what you see' },
       { path: '/glossary/', name: 'Words of the trade' },
+      { path: '/search/', name: 'Search' },
     ],
   },
   {

@@ -6,7 +6,7 @@ import type { AstroIntegration } from 'astro';
 const policy = /<meta http-equiv="content-security-policy"[^>]*>/i;
 const charset = /<meta charset="utf-8"[^>]*>/i;
 const style = /<style>([\s\S]*?)<\/style>/g;
-const inline = /<(script|style)\b(?![^>]*\ssrc=)[^>]*>([\s\S]*?)<\/\1>/g;
+const inline = /<(script|style)\b(?![^>]*(?:\ssrc=|json))[^>]*>([\s\S]*?)<\/\1>/g;
 
 /**
  * Gives each built page the policy it needs. Astro names every hash of the site on every page, in
@@ -49,9 +49,13 @@ function inOneBlock(html: string): string {
 function withOwnPolicy(html: string, file: string): string {
   const [found] = policy.exec(html) ?? [];
   if (!found || !charset.test(html)) throw new Error(`${file} has no policy or no charset`);
-  const own = new Set([...html.matchAll(inline)].map(([, , text = '']) => hashOf(text)));
-  const kept = found.replace(/ '(sha256-[^']+)'/g, (named, hash) => (own.has(hash) ? named : ''));
-  return html.replace(found, '').replace(charset, (tag) => tag + kept);
+  let own = found.replace(/ '(sha256-[^']+)'/g, '');
+  for (const kind of ['script', 'style']) {
+    const texts = [...html.matchAll(inline)].filter(([, tag]) => tag === kind);
+    const hashes = new Set(texts.map(([, , text = '']) => ` '${hashOf(text)}'`));
+    own = own.replace(`${kind}-src 'self'`, (directive) => directive + [...hashes].join(''));
+  }
+  return html.replace(found, '').replace(charset, (tag) => tag + own);
 }
 
 const hashOf = (text: string) => `sha256-${createHash('sha256').update(text).digest('base64')}`;

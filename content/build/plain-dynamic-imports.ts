@@ -38,7 +38,7 @@ function withoutPreloadLists(code: string): string {
 /** What is left of the helper is shorter than the request for it. */
 function withoutHelper(code: string): string {
   return code.replace(
-    /import\s*\{\s*\w+ as (\w+)\s*\}\s*from\s*["'`]\.\/import\.[\w-]+\.js["'`];/,
+    /import\s*\{\s*(?:\w+ as )?(\w+)\s*\}\s*from\s*["'`]\.\/import\.[\w-]+\.js["'`];/,
     (_, name) => `var ${name}=e=>e();`,
   );
 }

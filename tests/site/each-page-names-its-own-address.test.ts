@@ -3,14 +3,11 @@ import { attribute, eachPage } from './built-site.ts';
 
 it.each(eachPage)('%s', (path, page) => {
   const canonical = page.document.querySelector('head > link[rel="canonical"]');
-  const shared = page.document.querySelector('head > meta[property="og:url"]');
-  const named = [canonical && attribute(canonical, 'href'), shared && attribute(shared, 'content')];
-  for (const address of named) {
-    const url = new URL(address ?? '', 'relative://');
-    expect(url.protocol, `${address} must be a full address`).toBe('https:');
-    // The page of lost addresses stands wherever the host shows it.
-    if (!path.endsWith('/404.html')) expect(url.pathname).toBe(path);
-  }
+  const address = canonical && attribute(canonical, 'href');
+  const url = new URL(address ?? '', 'relative://');
+  expect(url.protocol, `${address} must be a full address`).toBe('https:');
+  // The page of lost addresses stands wherever the host shows it.
+  if (!path.endsWith('/404.html')) expect(url.pathname).toBe(path);
 });
 
 it.each(eachPage)('%s describes itself to machines in sound JSON, if at all', (_path, page) => {
