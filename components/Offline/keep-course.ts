@@ -106,13 +106,28 @@ async function begin(): Promise<void> {
     return;
   }
   try {
-    const registration = await serviceWorker.register(`${to('/')}sw.js`);
+    const registration = await serviceWorker.register(workerAddress());
     offerNewer(registration);
     const { active } = await serviceWorker.ready;
     if (active) send('count', active, (said) => goOn(active, said));
   } catch {
     say('This browser let no copy be set up.');
   }
+}
+
+/** The one address of a script that is not written in the page itself, vouched for by name. */
+function workerAddress(): string {
+  const address = `${to('/')}sw.js`;
+  const { trustedTypes } = window as { trustedTypes?: TrustedTypes };
+  const policy = trustedTypes?.createPolicy('own-worker', { createScriptURL: () => address });
+  return (policy?.createScriptURL(address) as string | undefined) ?? address;
+}
+
+interface TrustedTypes {
+  createPolicy(
+    name: string,
+    rules: { createScriptURL(text: string): string },
+  ): { createScriptURL(text: string): unknown };
 }
 
 function goOn(worker: ServiceWorker, { have, total }: Said): void {

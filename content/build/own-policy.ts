@@ -55,6 +55,8 @@ function withOwnPolicy(html: string, file: string): string {
     const hashes = new Set(texts.map(([, , text = '']) => ` '${hashOf(text)}'`));
     own = own.replace(`${kind}-src 'self'`, (directive) => directive + [...hashes].join(''));
   }
+  // Text never becomes markup or a script's address, whatever a link, a file or the storage holds.
+  own = own.replace(/;?"\s*\/?>$/, `;require-trusted-types-for 'script'">`);
   return html.replace(found, '').replace(charset, (tag) => tag + own);
 }
 
