@@ -4,6 +4,7 @@ import { calculationIds } from '../components/Calculator/calculation-ids.ts';
 import { loadKnown } from '../components/Calculator/load-known.ts';
 import { faultSigns } from '../components/Faults/fault-signs.ts';
 import { allPages } from '../components/Page/menu.ts';
+import { to } from '../components/Page/to.ts';
 import type { Place } from '../components/Search/index-options.ts';
 import { sourceAnchor } from '../components/SourceList/source-anchor.ts';
 import { termId } from '../components/Term/term-id.ts';
@@ -43,7 +44,7 @@ export async function searchPlaces(): Promise<Place[]> {
     })),
     ...(Object.keys(sources) as SourceId[]).map(sourcePlace),
   ];
-  return told.map((place, id) => ({ id, ...place }));
+  return told.map((place, id) => ({ id, ...place, path: to(place.path) }));
 }
 
 const pagePlace = ({ path, name }: { path: string; name: string }): Told => ({

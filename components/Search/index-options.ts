@@ -9,7 +9,7 @@ export interface Place {
   title: string;
   /** The heading there, where it is not the title. */
   heading: string;
-  /** From the site's root, with the fragment. */
+  /** The address, base path and fragment included. */
   path: string;
   /** What is said there. */
   text: string;

@@ -1,5 +1,4 @@
 import type MiniSearch from 'minisearch';
-import { to } from '../Page/to.ts';
 import { type Found, find } from './find.ts';
 import { indexOptions, type Place } from './index-options.ts';
 
@@ -70,7 +69,7 @@ const counted = (count: number): string => {
 
 function item({ kind, title, heading, path }: Found): HTMLLIElement {
   const link = document.createElement('a');
-  link.href = to(path);
+  link.href = path;
   link.textContent = title;
   const about = document.createElement('span');
   about.className = 'quiet';

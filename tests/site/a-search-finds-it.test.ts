@@ -64,7 +64,7 @@ it('every place is a page of the site, and its heading is there', () => {
   const lost = stored
     .map(({ path }) => path)
     .filter((path) => {
-      const [address = '', id] = `${site.base}${path.slice(1)}`.split('#');
+      const [address = '', id] = path.split('#');
       return !pages.has(address) || (id !== undefined && !idsOf(address).has(id));
     });
   expect(stored.length).toBeGreaterThan(400);
