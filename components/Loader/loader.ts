@@ -8,7 +8,9 @@ const seen = new IntersectionObserver(
     for (const { isIntersecting, target } of entries) {
       if (!isIntersecting) continue;
       seen.unobserve(target);
-      start(target as HTMLElement);
+      start(target as HTMLElement).catch(() =>
+        target.append('This did not load. Reload the page.'),
+      );
     }
   },
   { rootMargin: '400px' },

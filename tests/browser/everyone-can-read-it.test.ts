@@ -35,15 +35,43 @@ describe.each(['us', 'metric'] as const)('axe finds nothing to better: %s units'
   });
 });
 
-async function violationsOn(page: Page): Promise<string[]> {
-  return page.evaluate(async (values) => {
+describe('with colors forced by the reader, text and fields stand out', () => {
+  it.each(sampledPages)('%s', async (path) => {
+    const found = await visit(path, { width: 360 }, async ({ page }) => {
+      await page.emulateMedia({ forcedColors: 'active' });
+      await page.evaluate(axe.source);
+      const faint = await violationsOn(page, { type: 'rule', values: ['color-contrast'] });
+      const bare = await page.evaluate(() =>
+        [
+          ...document.querySelectorAll(
+            'input:not([type=radio], [type=checkbox], [type=range]), select, button',
+          ),
+        ]
+          .filter((field) => field.checkVisibility())
+          .filter((field) => Number.parseFloat(getComputedStyle(field).borderTopWidth) < 1)
+          .map((field) => field.outerHTML.slice(0, 80)),
+      );
+      await page.emulateMedia({ forcedColors: null });
+      return [...faint, ...bare];
+    });
+    expect(found).toEqual([]);
+  });
+});
+
+type Only = { type: 'tag' | 'rule'; values: string[] };
+
+async function violationsOn(
+  page: Page,
+  only: Only = { type: 'tag', values: rules },
+): Promise<string[]> {
+  return page.evaluate(async (runOnly) => {
     const { axe: inPage } = window as unknown as { axe: typeof import('axe-core') };
     const { violations } = await inPage.run({
-      runOnly: { type: 'tag', values },
+      runOnly,
       resultTypes: ['violations'],
     });
     return violations.flatMap(({ id, nodes }) =>
       nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
     );
-  }, rules);
+  }, only);
 }

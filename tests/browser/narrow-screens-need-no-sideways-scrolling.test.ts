@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { allPages } from './page-paths.ts';
+import { allPages, sampledPages } from './page-paths.ts';
 import { readToTheEnd } from './read-to-the-end.ts';
 import { visit } from './reader.ts';
 
@@ -17,6 +17,19 @@ describe('every page fits 360 px, and 320 px as at 400 % zoom', () => {
         sticking.push(...(await stickingOut(page)));
       }
       return sticking;
+    });
+    expect(found).toEqual([]);
+  });
+});
+
+describe('text of twice the size needs no sideways scrolling either (WCAG 2.2, 1.4.4)', () => {
+  it.each(sampledPages)('%s', async (path) => {
+    const found = await visit(path, { width: 800 }, async ({ page }) => {
+      await readToTheEnd(page);
+      await page.evaluate(() => {
+        document.documentElement.style.fontSize = '200%';
+      });
+      return stickingOut(page);
     });
     expect(found).toEqual([]);
   });
