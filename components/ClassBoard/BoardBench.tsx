@@ -34,6 +34,13 @@ function localDay(): string {
   return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
 }
 
+/** The last evening that a board tells of: the demo class stands on its own day, not on today's. */
+const lastEvening = ({ learners }: ClassBoard): string =>
+  learners
+    .flatMap(({ coupons, absences }) => [...coupons, ...absences].map(({ on }) => on))
+    .sort()
+    .at(-1) ?? '';
+
 /** Where a class board is kept: learners, booths, files, and what follows from them. */
 export default class BoardBench extends Component<BoardData, State> {
   private shelf = new Shelf(classBoard, () => this.props.demo);
@@ -50,7 +57,7 @@ export default class BoardBench extends Component<BoardData, State> {
       said: '',
       trouble: problem ? [problem] : [],
       newName: '',
-      today: localDay(),
+      today: data === props.demo ? lastEvening(data) : localDay(),
     };
   }
 
@@ -166,7 +173,10 @@ export default class BoardBench extends Component<BoardData, State> {
             </button>
             <button
               type="button"
-              onClick={() => this.put(demo, 'The demo class. Undo brings yours back.')}
+              onClick={() => {
+                this.setState({ today: lastEvening(demo) });
+                this.put(demo, 'The demo class. Undo brings yours back.');
+              }}
             >
               Show the demo class
             </button>
