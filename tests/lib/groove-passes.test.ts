@@ -207,7 +207,7 @@ describe('a groove filled with passes', () => {
     },
   );
 
-  it('takes at most 5 ms for its largest plan', () => {
+  it.skipIf(process.env.STRYKER_MUTATOR_WORKER)('takes at most 5 ms for its largest plan', () => {
     const large = { thickness: 2, rootOpening: 0.5, includedAngle: 60, passArea: 0.0125 };
     expect(plan(large).passes).toBeGreaterThan(250);
     const times = Array.from({ length: 20 }, () => {

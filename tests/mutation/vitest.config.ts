@@ -5,6 +5,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
+    // Mutated code is slow: it counts every step.
+    testTimeout: 300_000,
     include: [
       'tests/lib/**/*.test.ts',
       'tests/every-calculation.test.ts',

@@ -184,17 +184,20 @@ describe('what cannot be read', () => {
   });
 });
 
-it('forty learners times all exercises take less than a frame of 16.7 ms', () => {
-  const all: ClassPlan = {
-    ...withSettings({ learners: '40', evenings: '90' }),
-    exercises: demos.flatMap(({ plan }) => plan.exercises),
-  };
-  expect(all.exercises.length).toBeGreaterThanOrEqual(30);
-  const times = Array.from({ length: 15 }, (_, at) => {
-    const start = performance.now();
-    needsOf({ ...all, settings: { ...all.settings, learners: String(26 + at) } });
-    return performance.now() - start;
-  });
-  const [middle = 0] = times.sort((a, b) => a - b).slice(7);
-  expect(middle).toBeLessThan(16.7);
-});
+it.skipIf(process.env.STRYKER_MUTATOR_WORKER)(
+  'forty learners times all exercises take less than a frame of 16.7 ms',
+  () => {
+    const all: ClassPlan = {
+      ...withSettings({ learners: '40', evenings: '90' }),
+      exercises: demos.flatMap(({ plan }) => plan.exercises),
+    };
+    expect(all.exercises.length).toBeGreaterThanOrEqual(30);
+    const times = Array.from({ length: 15 }, (_, at) => {
+      const start = performance.now();
+      needsOf({ ...all, settings: { ...all.settings, learners: String(26 + at) } });
+      return performance.now() - start;
+    });
+    const [middle = 0] = times.sort((a, b) => a - b).slice(7);
+    expect(middle).toBeLessThan(16.7);
+  },
+);
