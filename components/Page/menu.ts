@@ -31,6 +31,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
       { path: '/exercises/', name: 'Booth exercises' },
       { path: '/booth/', name: 'Booth link and sheet' },
       { path: '/grading/', name: 'Grading sheet' },
+      { path: '/practice/', name: 'Problem sets' },
       { path: '/class/', name: 'Class plan' },
       { path: '/board/', name: 'Class board' },
     ],

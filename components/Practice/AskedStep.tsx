@@ -2,10 +2,9 @@ import { Component } from 'preact';
 import type { Answer } from '../../lib/answer.ts';
 import type { Output } from '../../lib/calculation.ts';
 import { type Asked, judge, unitAsked, wordsOf } from '../../lib/judge.ts';
-import { legend, numbersText, ruleText } from '../../lib/rule-text.ts';
-import { speak } from '../../lib/say.ts';
 import { unitSign } from '../../lib/units.ts';
 import { answerText } from '../WorkedExample/answer-text.ts';
+import Working from './Working.tsx';
 
 /** How much of a step is shown: nothing, its rule, the numbers put in, the answer too. */
 export type Told = 0 | 1 | 2 | 3;
@@ -94,40 +93,20 @@ export default class AskedStep extends Component<Props, State> {
     );
   }
 
-  /** The rule, then the numbers in it; for a look-up, what it answers, then the rows it used. */
+  /** The typeset lines where the page has them, else the way in plain text. */
   way(told: Told) {
     const { asked, found, lines } = this.props;
-    const { calculation, want, system } = asked;
     if (told === 0) return null;
-    if (calculation.kind === 'procedure')
-      return (
-        <>
-          <p>{speak(calculation.summary, system)}</p>
-          {told > 1 && (
-            <ul class="reasons">
-              {found.because.map(({ text }) => (
-                <li key={text}>{speak(text, system)}</li>
-              ))}
-            </ul>
-          )}
-        </>
-      );
-    if (lines)
-      return (
-        <div
-          class="worked"
-          // Typeset at build from our own formula; only texts of numbers were put into it.
-          dangerouslySetInnerHTML={{
-            __html: lines.symbols + (told > 2 ? lines.solved : told > 1 ? lines.numbers : ''),
-          }}
-        />
-      );
+    if (!lines || asked.calculation.kind === 'procedure')
+      return <Working asked={asked} found={found} numbers={told > 1} />;
     return (
-      <>
-        <p>{ruleText(calculation, want)}</p>
-        <p class="quiet">{legend(calculation, want).join('; ')}</p>
-        {told > 1 && <p>= {numbersText(calculation, found, want, system)}</p>}
-      </>
+      <div
+        class="worked"
+        // Typeset at build from our own formula; only texts of numbers were put into it.
+        dangerouslySetInnerHTML={{
+          __html: lines.symbols + (told > 2 ? lines.solved : told > 1 ? lines.numbers : ''),
+        }}
+      />
     );
   }
 }
