@@ -43,6 +43,7 @@ const tools: Readonly<Record<string, number>> = {
   'open-plan': 34,
   'open-board': 32,
   'live-outline': 24,
+  'open-practice': 22,
 };
 const nameOf = (file: string) => /([^/]+)\.[^.]+\.js$/.exec(file)?.[1] ?? '';
 
