@@ -65,6 +65,32 @@ describe('placedSection', () => {
       /20° to 170°/,
     ],
     [
+      'a fusion line away from the root',
+      {
+        ...sample,
+        root: [[0, 0]],
+        toeA: [[400, 0]],
+        toeB: [[0, 400]],
+        plateA: [
+          [0, 0],
+          [9, 100],
+        ],
+        plateB: [
+          [0, 0],
+          [-100, 18],
+        ],
+        fusion: [
+          [350, 10],
+          [300, 20],
+          [200, 60],
+          [100, 100],
+          [50, 250],
+        ],
+      },
+      {},
+      /does not pass the root/,
+    ],
+    [
       'crossed corners',
       {
         ...sample,
