@@ -4,6 +4,7 @@ import type { Output } from '../../lib/calculation.ts';
 import { type Asked, judge, unitAsked, wordsOf } from '../../lib/judge.ts';
 import { unitSign } from '../../lib/units.ts';
 import { answerText } from '../WorkedExample/answer-text.ts';
+import Typeset from './Typeset.tsx';
 import Working from './Working.tsx';
 
 /** How much of a step is shown: nothing, its rule, the numbers put in, the answer too. */
@@ -16,7 +17,7 @@ export interface Props {
   /** What is told before the reader asks for more. */
   told: Told;
   /** The typeset lines of the formula, where the page has them. */
-  lines?: { symbols: string; numbers: string; solved: string } | undefined;
+  lines?: Record<'symbols' | 'numbers' | 'solved', Element | undefined> | undefined;
   /** Called once: `alone` when it was solved at any try before the answer was shown. */
   onDone?(alone: boolean): void;
 }
@@ -99,14 +100,8 @@ export default class AskedStep extends Component<Props, State> {
     if (told === 0) return null;
     if (!lines || asked.calculation.kind === 'procedure')
       return <Working asked={asked} found={found} numbers={told > 1} />;
-    return (
-      <div
-        class="worked"
-        // Typeset at build from our own formula; only texts of numbers were put into it.
-        dangerouslySetInnerHTML={{
-          __html: lines.symbols + (told > 2 ? lines.solved : told > 1 ? lines.numbers : ''),
-        }}
-      />
-    );
+    const { symbols, numbers, solved } = lines;
+    const second = told > 2 ? solved : told > 1 ? numbers : undefined;
+    return <Typeset lines={[symbols, second]} />;
   }
 }

@@ -8,6 +8,7 @@ import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import { typedFor } from '../Calculator/entries.ts';
 import AskedStep, { type Told } from '../Practice/AskedStep.tsx';
+import Typeset from '../Practice/Typeset.tsx';
 import { answerText } from './answer-text.ts';
 import type { Way } from './fade-row.ts';
 import { givenText } from './given-text.ts';
@@ -67,13 +68,7 @@ export default class OpenSteps extends Component<Props, State> {
           const typeset = this.typeset(lines[steps.indexOf(name)], name, found, system);
           return place < firstOpen ? (
             <div key={name}>
-              {typeset && (
-                <div
-                  class="worked"
-                  // Typeset at build; only texts of numbers were put into it.
-                  dangerouslySetInnerHTML={{ __html: typeset.symbols + typeset.solved }}
-                />
-              )}
+              {typeset && <Typeset lines={[typeset.symbols, typeset.solved]} />}
               <p>
                 {calculation.outputs[name]?.label}:{' '}
                 <strong>
@@ -127,16 +122,13 @@ export default class OpenSteps extends Component<Props, State> {
     const texts = slotTexts(calculation, found, system)[name] ?? {};
     const [symbols, numbers] = [...block.children].map((line) => line.cloneNode(true) as Element);
     const fill = (answer: string) => {
-      for (const slot of numbers?.querySelectorAll<HTMLElement>('[data-in]') ?? []) {
+      const filled = numbers?.cloneNode(true) as Element | undefined;
+      for (const slot of filled?.querySelectorAll<HTMLElement>('[data-in]') ?? []) {
         const key = slot.dataset.in ?? '';
         slot.textContent = key === `=${name}` ? answer : (texts[key] ?? '');
       }
-      return numbers?.outerHTML ?? '';
+      return filled;
     };
-    return {
-      symbols: symbols?.outerHTML ?? '',
-      numbers: fill('?'),
-      solved: fill(texts[`=${name}`] ?? ''),
-    };
+    return { symbols, numbers: fill('?'), solved: fill(texts[`=${name}`] ?? '') };
   }
 }
