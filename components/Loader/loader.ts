@@ -19,11 +19,9 @@ const seen = new IntersectionObserver(
 async function start(box: HTMLElement): Promise<void> {
   const id = box.dataset.calculator;
   if (!id) return (await import('./buttons.ts')).buttons(box);
-  const [{ live }, { loadCalculation }] = await Promise.all([
-    import('../Calculator/live.ts'),
-    import('../../lib/calculations.ts'),
-  ]);
-  live(box, await loadCalculation(id));
+  const calculations = import('../../lib/calculations.ts');
+  const { live } = await import('../Calculator/live.ts');
+  live(box, await (await calculations).loadCalculation(id));
 }
 
 for (const box of document.querySelectorAll('[data-calculator],.worked-example,[data-practice]'))
