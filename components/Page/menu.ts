@@ -20,6 +20,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
       { path: '/lessons/', name: 'Lessons' },
       { path: '/calculators/', name: 'Calculators' },
       { path: '/section/', name: 'Etched section' },
+      { path: '/record/', name: 'Your record' },
       { path: '/faults/', name: 'Faults, by what you see' },
       { path: '/glossary/', name: 'Words of the trade' },
       { path: '/search/', name: 'Search' },

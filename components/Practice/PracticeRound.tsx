@@ -33,6 +33,14 @@ export default class PracticeRound extends Component<Props, State> {
   }
   follow = () => this.setState({ system: currentSystem() });
 
+  /** Into the record on this device; practice goes on where that is closed. */
+  async keepResult(calculation: string, solved: boolean) {
+    const { set, place } = this.state;
+    const { keep, today } = await import('../Record/keep.ts');
+    const { withProblem } = await import('../../lib/record-changes.ts');
+    keep((record) => withProblem(record, { calculation, set, place, solved, on: today() }));
+  }
+
   override render({ calculations }: Props, { set, place, system }: State) {
     const { id, calculation } = calculations[
       place % calculations.length
@@ -51,6 +59,7 @@ export default class PracticeRound extends Component<Props, State> {
           asked={{ calculation, typed, results: found.results, want, system }}
           found={found}
           told={0}
+          onDone={(solved) => this.keepResult(id, solved)}
         />
         <p class="calculator-actions">
           <button type="button" onClick={() => this.setState({ place: place + 1 })}>

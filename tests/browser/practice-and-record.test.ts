@@ -72,3 +72,60 @@ describe('a worked example', () => {
     });
   });
 });
+
+describe('a problem set', () => {
+  it('comes from its address, the same for everybody, with its key', async () => {
+    const address = `${site.base}practice/?lesson=flat-bead&set=77&count=4&units=us`;
+    const open = () =>
+      visit(address.split('?')[0] as string, {}, async ({ page, trouble }) => {
+        await page.goto(address);
+        await page.getByRole('heading', { name: 'Answer key, set 77' }).waitFor();
+        expect(trouble).toEqual([]);
+        return page.locator('#practice-desk ol').allTextContents();
+      });
+    const [sheet, key] = await open();
+    expect(sheet).toBeTruthy();
+    expect(key).toBeTruthy();
+    expect(await open()).toEqual([sheet, key]);
+  });
+
+  it('keeps what was typed and says by the field what does not fit', async () => {
+    await visit(`${site.base}practice/`, { width: 360 }, async ({ page }) => {
+      const box = page.getByRole('textbox', { name: 'Problems' });
+      await box.fill('99');
+      await expect
+        .poll(() => page.locator('#practice-count-said').textContent())
+        .toBe('Problems is a whole number from 1 to 30.');
+      expect(await box.inputValue()).toBe('99');
+      await box.fill('5');
+      await expect.poll(() => page.url()).toMatch(/count=5/);
+    });
+  });
+});
+
+describe('a learner’s record', () => {
+  it('holds what a lesson’s end button put there', async () => {
+    await visit(lesson, {}, async ({ page, trouble }) => {
+      await heatExample(page);
+      await page.locator('.onward').scrollIntoViewIfNeeded();
+      await page.getByRole('button', { name: 'I have read this lesson' }).click();
+      await page.getByRole('link', { name: 'Your record' }).first().click();
+      await page.getByText('The first straight bead', { exact: true }).waitFor();
+      expect(trouble).toEqual([]);
+    });
+  });
+
+  it('takes a graded coupon only with initials, and counts it', async () => {
+    await visit(`${site.base}record/`, { width: 360 }, async ({ page, trouble }) => {
+      await page.getByLabel('Result').selectOption('passed');
+      await page.getByRole('button', { name: 'Put it in' }).click();
+      await page.getByText('Graded by needs initials').waitFor();
+      await page.getByLabel('Graded by').fill('TL');
+      await page.getByRole('button', { name: 'Put it in' }).click();
+      await page.getByText('1 of 1 graded coupons passed').waitFor();
+      await page.reload();
+      await page.getByText('1 of 1 graded coupons passed').waitFor();
+      expect(trouble).toEqual([]);
+    });
+  });
+});

@@ -44,6 +44,7 @@ const tools: Readonly<Record<string, number>> = {
   'open-board': 32,
   'live-outline': 24,
   'open-practice': 22,
+  'open-record': 30,
 };
 const nameOf = (file: string) => /([^/]+)\.[^.]+\.js$/.exec(file)?.[1] ?? '';
 

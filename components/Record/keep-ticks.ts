@@ -1,0 +1,16 @@
+import { withTicks } from '../../lib/record-changes.ts';
+import { keep, recordShelf, today } from './keep.ts';
+
+/** Puts back what was ticked in a self-check, and keeps each change. */
+export function keepTicks(box: HTMLElement): void {
+  const exercise = location.pathname.split('/').filter(Boolean).at(-1) ?? '';
+  const boxes = [...box.querySelectorAll<HTMLInputElement>('input')];
+  const kept = recordShelf()
+    .take()
+    .data.selfChecks.find((it) => it.exercise === exercise);
+  for (const place of kept?.ticked ?? []) if (boxes[place]) boxes[place].checked = true;
+  box.addEventListener('change', () => {
+    const ticked = boxes.flatMap((one, place) => (one.checked ? [place] : []));
+    keep((record) => withTicks(record, exercise, ticked, today()));
+  });
+}

@@ -1,0 +1,36 @@
+import { withLessonRead } from '../../lib/record-changes.ts';
+import { to } from '../Page/to.ts';
+import { keep, recordShelf, today } from './keep.ts';
+
+/** A quiet button before the links to other lessons: it writes into the record on this device. */
+export function markRead(onward: Element): void {
+  const lesson = location.pathname.split('/').filter(Boolean).at(-1) ?? '';
+  const line = document.createElement('p');
+  line.className = 'screen-only';
+  line.setAttribute('role', 'status');
+  onward.before(line);
+  if (
+    recordShelf()
+      .take()
+      .data.lessonsRead.some((it) => it.lesson === lesson)
+  ) {
+    line.append('In your record as read. ', toRecord());
+    return;
+  }
+  const button = document.createElement('button');
+  button.type = 'button';
+  button.textContent = 'I have read this lesson';
+  button.onclick = () => {
+    const trouble = keep((record) => withLessonRead(record, lesson, today()));
+    if (trouble) line.append(` ${trouble}.`);
+    else line.replaceChildren('Put in your record as read. ', toRecord());
+  };
+  line.append(button);
+}
+
+function toRecord(): HTMLAnchorElement {
+  const link = document.createElement('a');
+  link.href = to('/record/');
+  link.textContent = 'Your record';
+  return link;
+}
