@@ -140,12 +140,12 @@ export default class RecordDesk extends Component<RecordLists, State> {
       <ul>
         {lesson && (
           <li>
-            To read: <a href={to(`/lessons/${lesson.id}/`)}>{lesson.title}</a>
+            To read: <a href={`${to('/')}lessons/${lesson.id}/`}>{lesson.title}</a>
           </li>
         )}
         {exercise && (
           <li>
-            At the booth: <a href={to(`/exercises/${exercise.id}/`)}>{exercise.title}</a>
+            At the booth: <a href={`${to('/')}exercises/${exercise.id}/`}>{exercise.title}</a>
           </li>
         )}
       </ul>

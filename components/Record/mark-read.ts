@@ -30,7 +30,7 @@ export function markRead(onward: Element): void {
 
 function toRecord(): HTMLAnchorElement {
   const link = document.createElement('a');
-  link.href = to('/record/');
+  link.href = `${to('/')}record/`;
   link.textContent = 'Your record';
   return link;
 }
