@@ -2,13 +2,15 @@ import { withLessonRead } from '../../lib/record-changes.ts';
 import { to } from '../Page/to.ts';
 import { keep, recordShelf, today } from './keep.ts';
 
-/** A quiet button before the links to other lessons: it writes into the record on this device. */
+/** A quiet button below the links to other lessons: it writes into the record on this device. */
 export function markRead(onward: Element): void {
   const lesson = location.pathname.split('/').filter(Boolean).at(-1) ?? '';
   const line = document.createElement('p');
   line.className = 'screen-only';
   line.setAttribute('role', 'status');
-  onward.before(line);
+  // It stands in the room below the last line, so that nothing is pushed down.
+  line.style.setProperty('margin', '0.25rem 0 -3rem');
+  onward.after(line);
   if (
     recordShelf()
       .take()

@@ -36,7 +36,12 @@ export function oneLiveChunk(): Plugin {
                 advancedChunks: {
                   groups: [
                     // The loader shares these few lines, and must not fetch a form to get them.
-                    { name: 'import', test: /preload-helper|dynamic-import/, priority: 2 },
+                    {
+                      name: 'import',
+                      test: /preload-helper|dynamic-import/,
+                      priority: 2,
+                    },
+                    { name: 'to', test: /components\/Page\/to\.ts$/, priority: 2 },
                     { name: 'live', test: (id: string) => needed().has(id), priority: 1 },
                     // Every drawing draws with these; one file is smaller than seven.
                     { name: 'sketch', test: sketch, priority: 0 },

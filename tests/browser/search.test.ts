@@ -27,7 +27,7 @@ it('leads from the top of a page to the heading, by keys alone', async () => {
     await page.keyboard.press('Enter');
     await page.waitForURL(/glossary\/#undercut$|faults\/#undercut$/);
     await page.goBack();
-    expect(await page.locator('#sought').inputValue()).toBe('undercutt');
+    await expect.poll(() => page.locator('#sought').inputValue()).toBe('undercutt');
     // The index comes again after the box has its text back.
     await page.locator('.found li').first().waitFor();
     expect(trouble).toEqual([]);
