@@ -3,13 +3,14 @@
  * a booth has no signal. The size stands in the page before anything is loaded. Where the device
  * asks to save data, or the reader has thrown the copy away, nothing is loaded until he presses.
  */
-import { to } from '../Page/to.ts';
 import { offerNewer } from './offer-newer.ts';
 
 type Said = { have?: number; total?: number; ended?: 'whole' | 'full' | 'stopped' | 'dropped' };
 type Ask = 'keep' | 'drop' | 'count';
 
 const box = document.querySelector<HTMLElement>('[data-offline]');
+/** The root of the site, from the link that stands here: the code that knows it would bring a form along. */
+const root = new URL('..', box?.querySelector('a')?.href ?? location.href).pathname;
 const status = box?.querySelector('[role="status"]');
 // Not read aloud at each file, as what stands in the status would be.
 const progress = document.createElement('span');
@@ -117,7 +118,7 @@ async function begin(): Promise<void> {
 
 /** The one address of a script that is not written in the page itself, vouched for by name. */
 function workerAddress(): string {
-  const address = `${to('/')}sw.js`;
+  const address = `${root}sw.js`;
   const { trustedTypes } = window as { trustedTypes?: TrustedTypes };
   const policy = trustedTypes?.createPolicy('own-worker', { createScriptURL: () => address });
   return (policy?.createScriptURL(address) as string | undefined) ?? address;
@@ -142,7 +143,7 @@ function goOn(worker: ServiceWorker, { have, total }: Said): void {
 function link(rel: string, name: string): void {
   const link = document.createElement('link');
   link.rel = rel;
-  link.href = to('/') + name;
+  link.href = root + name;
   document.head.append(link);
 }
 

@@ -1,5 +1,4 @@
 import { withLessonRead } from '../../lib/record-changes.ts';
-import { to } from '../Page/to.ts';
 import { keep, recordShelf, today } from './keep.ts';
 
 /** A quiet button below the links to other lessons: it writes into the record on this device. */
@@ -32,7 +31,7 @@ export function markRead(onward: Element): void {
 
 function toRecord(): HTMLAnchorElement {
   const link = document.createElement('a');
-  link.href = `${to('/')}record/`;
+  link.href = new URL('../../record/', location.href).href;
   link.textContent = 'Your record';
   return link;
 }

@@ -41,7 +41,6 @@ export function oneLiveChunk(): Plugin {
                       test: /preload-helper|dynamic-import/,
                       priority: 2,
                     },
-                    { name: 'to', test: /components\/Page\/to\.ts$/, priority: 2 },
                     { name: 'live', test: (id: string) => needed().has(id), priority: 1 },
                     // Every drawing draws with these; one file is smaller than seven.
                     { name: 'sketch', test: sketch, priority: 0 },
