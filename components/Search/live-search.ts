@@ -29,7 +29,8 @@ export async function liveSearch(Index: typeof MiniSearch): Promise<void> {
   });
   form.addEventListener('keydown', (event) => walk(event, box, list));
   box.value ||= new URLSearchParams(location.search).get('q') ?? '';
-  if (!location.hash) box.focus();
+  // Whoever has begun to move by keys is not pulled away.
+  if (!location.hash && document.activeElement === document.body) box.focus();
 
   const index = await fetchIndex(Index, form.dataset.search ?? '');
   const show = () => {

@@ -6,7 +6,11 @@ import { visit } from './reader.ts';
 
 describe('the first stop leads past the menu to the text', () => {
   it.each(sampledPages)('%s', async (path) => {
-    const place = await visit(path, {}, async ({ page }) => {
+    const place = await visit(path, {}, async ({ page, quiet }) => {
+      // A page made for typing into begins in its box, past the menu already.
+      await quiet();
+      const begun = await page.evaluate(() => Boolean(document.activeElement?.closest('main')));
+      if (begun) return 'MAIN';
       await page.keyboard.press('Tab');
       await page.keyboard.press('Enter');
       return page.evaluate(() => document.activeElement?.tagName);
