@@ -32,6 +32,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
       { path: '/exercises/', name: 'Booth exercises' },
       { path: '/booth/', name: 'Booth link and sheet' },
       { path: '/grading/', name: 'Grading sheet' },
+      { path: '/test-sheet/', name: 'Test-day sheet' },
       { path: '/practice/', name: 'Problem sets' },
       { path: '/class/', name: 'Class plan' },
       { path: '/board/', name: 'Class board' },

@@ -45,6 +45,7 @@ const tools: Readonly<Record<string, number>> = {
   'live-outline': 24,
   'open-practice': 22,
   'open-record': 30,
+  'open-test-sheet': 30,
 };
 const nameOf = (file: string) => /([^/]+)\.[^.]+\.js$/.exec(file)?.[1] ?? '';
 
