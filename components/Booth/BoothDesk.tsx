@@ -22,7 +22,7 @@ import {
   type Task,
   taskQuery,
 } from './desk-address.ts';
-import { fitSheets, fitSheetsSoon } from './fit-sheets.ts';
+import type { fitSheets, fitSheetsSoon } from './fit-sheets.ts';
 import type { outOfRange } from './out-of-range.ts';
 import type RotationList from './RotationList.tsx';
 import { taskBooths } from './task-booths.ts';
@@ -41,6 +41,8 @@ export interface Props {
     QrCode: ComponentType<{ text: string; name: string }>;
     BoothSheets: typeof BoothSheets;
     RotationList: typeof RotationList;
+    fitSheets: typeof fitSheets;
+    fitSheetsSoon: typeof fitSheetsSoon;
     outOfRange: typeof outOfRange;
     workNumbers: typeof workNumbers;
   };
@@ -76,18 +78,18 @@ export default class BoothDesk extends Component<Props, State> {
   override componentDidMount() {
     const { task, problems } = readTask(location.search);
     addEventListener('units', this.follow);
-    addEventListener('beforeprint', fitSheets);
+    addEventListener('beforeprint', this.props.parts.fitSheets);
     this.setState({ task, problems, rotation: readRotation(location.search) });
   }
 
   override componentWillUnmount() {
     removeEventListener('units', this.follow);
-    removeEventListener('beforeprint', fitSheets);
+    removeEventListener('beforeprint', this.props.parts.fitSheets);
   }
 
   override componentDidUpdate() {
     for (const { task, booth } of this.booths()) if (this.titleOf(task.pick)) this.ask(task, booth);
-    fitSheetsSoon();
+    this.props.parts.fitSheetsSoon();
   }
 
   follow = () => this.setState({ system: currentSystem() });

@@ -111,6 +111,7 @@ export default class TestSheetDesk extends Component<{ rules: SheetRules }, Stat
             Print both sheets
           </button>
         </p>
+        <h2 class="screen-only">The two sheets</h2>
         <div class="booth-sheets">
           <CodesSheet sheet={sheet} />
           <RecordSheet sheet={sheet} />
@@ -125,6 +126,7 @@ export default class TestSheetDesk extends Component<{ rules: SheetRules }, Stat
     const set = (all: Row[]) => this.change({ deposits: all });
     return (
       <>
+        <h2>Deposits</h2>
         <p class="quiet">
           One filler for the whole coupon: leave its thickness empty. More than one: a thickness for
           each, root first.

@@ -61,7 +61,7 @@ export function testSheet(rules: SheetRules, state: State, system: System): Test
   return {
     code,
     test: range.test,
-    deposits,
+    deposits: whole(deposits, size.thickness),
     day,
     columns,
     rows: labels.map((label) => {
@@ -107,6 +107,10 @@ function laid(rows: readonly Row[]): Typed {
   const { thickness: _, ...rest } = only ?? {};
   return rest;
 }
+
+/** As welded: a lone filler without a thickness is as thick as the coupon. */
+const whole = (rows: readonly Row[], thickness: string): readonly Row[] =>
+  rows.length === 1 ? rows.map((row) => ({ ...row, thickness: row.thickness || thickness })) : rows;
 
 function readable(
   rules: SheetRules,
