@@ -56,6 +56,12 @@ export function codeColumn(asked: Asked): CodeColumn {
   const ends = answer(rules.continuity, { code, process: 'SMAW', qualified: day, on: day });
   const until = ends.ok ? String(ends.results.currentUntil) : '';
   const places = [...new Set(tests.map((test) => cutPlace(code, form, test).text))];
+  const others = [
+    ends,
+    answer(rules.retest, retestGiven(asked, tests, 'at once')),
+    answer(rules['visual-check'], visualGiven(asked), system),
+    answer(rules['bent-specimen'], { openings: [] }),
+  ].flatMap((one) => (one.ok ? one.because : []));
   const cells = new Map<string, string[]>([
     ['Grooves', [say('positionsGroove')]],
     ['Fillets', [say('positionsFillet')]],
@@ -75,7 +81,10 @@ export function codeColumn(asked: Asked): CodeColumn {
     ],
     ['Retest at once', retest(asked, tests, 'at once')],
     ['Retest after training', retest(asked, tests, 'after training')],
-    ['Known from', cites([...found.because, cutPlace(code, form, tests[0] ?? '')])],
+    [
+      'Known from',
+      cites(code, [...found.because, ...others, cutPlace(code, form, tests[0] ?? '')]),
+    ],
   ]);
   return {
     ...column,
@@ -140,21 +149,29 @@ function limits({ code, system }: Asked, by: SheetRules['retest'], given: Typed)
     .map(({ item, limit }) => `${item}: ${speak(limit, system)}`);
 }
 
-function retest({ rules, code, range, system }: Asked, tests: string[], when: string): string[] {
-  const failed = tests.map((test) => ({
+const retestGiven = ({ code, range }: Asked, tests: string[], when: string): Typed => ({
+  code,
+  when,
+  failed: tests.map((test) => ({
     test,
     form: String(range.form),
     by: 'bend, break or section',
-  }));
-  const found = answer(rules.retest, { code, when, failed });
+  })),
+});
+
+function retest(asked: Asked, tests: string[], when: string): string[] {
+  const { rules, system } = asked;
+  const found = answer(rules.retest, retestGiven(asked, tests, when));
   if (!found.ok) return found.problems.map(({ text }) => speak(text, system));
   return [String(found.results.needs)];
 }
 
 const known = { read: 'read', memory: 'from memory', practice: 'practice', derived: 'worked out' };
 
-function cites(because: readonly Pick<Reason, 'cite'>[]): string[] {
-  const texts = because.flatMap(({ cite }) => (cite ? [citeText(cite)] : []));
+/** Of its own source: some reasons name the other code to say where the two part. */
+function cites(code: SheetCode, because: readonly Pick<Reason, 'cite'>[]): string[] {
+  const own = code === 'AWS D1.1' ? 'aws-d1.1' : 'asme-ix';
+  const texts = because.flatMap(({ cite }) => (cite?.source === own ? [citeText(cite)] : []));
   return [...new Set(texts)].map(tidy);
 }
 

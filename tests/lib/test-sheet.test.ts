@@ -121,6 +121,16 @@ describe('both codes side by side', () => {
   });
 });
 
+describe('where it is known from', () => {
+  it('names the clauses of its own code alone, those of judging and retest too', () => {
+    const [structural, nine] = row(made({ day: '2026-03-02' }), 'Known from') ?? [];
+    for (const clause of ['QW-322.1', 'QW-321.2', 'QW-163']) expect(nine).toContain(clause);
+    expect(nine).not.toContain('D1.1');
+    expect(structural).toContain('6.2.3.1');
+    expect(structural).not.toContain('QW-');
+  });
+});
+
 describe('what cannot be read', () => {
   it('is told by its field and stops nothing else', () => {
     const sheet = made({
