@@ -29,6 +29,9 @@ export async function liveSearch(Index: typeof MiniSearch): Promise<void> {
   });
   form.addEventListener('keydown', (event) => walk(event, box, list));
   box.value ||= new URLSearchParams(location.search).get('q') ?? '';
+  // What is typed before the index has come is kept as well, for the way back.
+  if (box.value) keepInAddress(box.value.trim());
+  box.addEventListener('input', () => keepInAddress(box.value.trim()));
   // Whoever has begun to move by keys is not pulled away.
   if (!location.hash && document.activeElement === document.body) box.focus();
 
@@ -44,10 +47,7 @@ export async function liveSearch(Index: typeof MiniSearch): Promise<void> {
     list.replaceChildren(...found.map(item));
     status.textContent = typed ? counted(found.length) : '';
   };
-  box.addEventListener('input', () => {
-    show();
-    keepInAddress(box.value.trim());
-  });
+  box.addEventListener('input', show);
   show();
 }
 
