@@ -11,6 +11,7 @@ import TypedBox from '../ClassPlan/TypedBox.tsx';
 import { download } from '../Shelf/download.ts';
 import FileButtons from '../Shelf/FileButtons.tsx';
 import { Shelf } from '../Shelf/shelf.ts';
+import { today as localDay } from '../Shelf/today.ts';
 import BoardSheets from './BoardSheets.tsx';
 import BoothRows from './BoothRows.tsx';
 import LearnerRows from './LearnerRows.tsx';
@@ -26,12 +27,6 @@ interface State {
   trouble: string[];
   newName: string;
   today: string;
-}
-
-/** The day where the reader is. */
-function localDay(): string {
-  const now = new Date();
-  return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
 }
 
 /** The last evening that a board tells of: the demo class stands on its own day, not on today's. */

@@ -7,6 +7,7 @@ import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import { to } from '../Page/to.ts';
 import Said from '../Reasons/Said.tsx';
+import { today } from '../Shelf/today.ts';
 import type * as files from './grading-files.ts';
 import type * as judged from './grading-rubric.ts';
 import type * as tables from './grading-tables.ts';
@@ -31,12 +32,6 @@ interface State {
   system: System;
   said: readonly string[];
 }
-
-const today = (): string => {
-  const now = new Date();
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-};
 
 /** Readings against limits, coupon by coupon; the book lies on the shelf. */
 export default class GradingDesk extends Component<Props, State> {

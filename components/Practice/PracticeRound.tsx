@@ -36,8 +36,11 @@ export default class PracticeRound extends Component<Props, State> {
   /** Into the record on this device; practice goes on where that is closed. */
   async keepResult(calculation: string, solved: boolean) {
     const { set, place } = this.state;
-    const { keep, today } = await import('../Record/keep.ts');
-    const { withProblem } = await import('../../lib/record-changes.ts');
+    const [{ keep }, { today }, { withProblem }] = await Promise.all([
+      import('../Record/keep.ts'),
+      import('../Shelf/today.ts'),
+      import('../../lib/record-changes.ts'),
+    ]);
     keep((record) => withProblem(record, { calculation, set, place, solved, on: today() }));
   }
 

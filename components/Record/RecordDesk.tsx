@@ -7,9 +7,10 @@ import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import { to } from '../Page/to.ts';
 import FileButtons from '../Shelf/FileButtons.tsx';
+import { today } from '../Shelf/today.ts';
 import Coupons from './Coupons.tsx';
 import HandInForm from './HandInForm.tsx';
-import { recordShelf, today } from './keep.ts';
+import { recordShelf } from './keep.ts';
 import ReviewRound from './ReviewRound.tsx';
 
 export interface RecordLists {

@@ -1,5 +1,6 @@
 import { withTicks } from '../../lib/record-changes.ts';
-import { keep, recordShelf, today } from './keep.ts';
+import { today } from '../Shelf/today.ts';
+import { keep, recordShelf } from './keep.ts';
 
 /** Puts back what was ticked in a self-check, and keeps each change. */
 export function keepTicks(box: HTMLElement): void {

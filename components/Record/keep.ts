@@ -4,13 +4,6 @@ import { Shelf } from '../Shelf/shelf.ts';
 /** Where the learner's record lies in this browser. */
 export const recordShelf = () => new Shelf(learnerRecord, emptyRecord);
 
-/** Today, where the reader is. */
-export function today(): string {
-  const now = new Date();
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
-
 /** Takes the record, changes it and puts it back; a sentence when that was not possible. */
 export function keep(change: (record: LearnerRecord) => LearnerRecord): string | undefined {
   const shelf = recordShelf();

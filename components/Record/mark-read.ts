@@ -1,5 +1,6 @@
 import { withLessonRead } from '../../lib/record-changes.ts';
-import { keep, recordShelf, today } from './keep.ts';
+import { today } from '../Shelf/today.ts';
+import { keep, recordShelf } from './keep.ts';
 
 /** A quiet button below the links to other lessons: it writes into the record on this device. */
 export function markRead(onward: Element): void {

@@ -129,3 +129,30 @@ describe('a learner’s record', () => {
     });
   });
 });
+
+describe('practice in a lesson', () => {
+  it('goes into the record, with the day and what was not solved alone', async () => {
+    await visit(lesson, {}, async ({ page, trouble }) => {
+      await page.locator('[data-practice]').scrollIntoViewIfNeeded();
+      await page.getByRole('button', { name: 'Practice with fresh numbers' }).click();
+      const hint = page.locator('.practice form button[type=button]').first();
+      for (let told = 0; told < 3; told++) await hint.click();
+      const kept = () =>
+        page.evaluate(() => {
+          const text = localStorage.getItem('sixteenths.learner-record');
+          return text === null ? [] : JSON.parse(text).data.problems;
+        });
+      await expect
+        .poll(kept)
+        .toMatchObject([
+          {
+            calculation: 'travel-speed',
+            place: 0,
+            solved: false,
+            on: expect.stringMatching(/^\d{4}-/),
+          },
+        ]);
+      expect(trouble).toEqual([]);
+    });
+  });
+});
