@@ -23,7 +23,7 @@ import {
 import { namedReadings } from '../../lib/section-readings.ts';
 import { type Seen, sectionItems } from '../../lib/section-verdicts.ts';
 import { type MacroCode, macroCodes } from '../../lib/tables/macro-limits.ts';
-import { changed, redone, type Undo, undone, undoOf } from '../../lib/undo.ts';
+import { changed, type Undo, type undone, undoOf } from '../../lib/undo.ts';
 import { type System, unitFor } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import AnnotatedPicture, { type Annotated, barLengths } from './AnnotatedPicture.tsx';
@@ -31,6 +31,7 @@ import Choice from './Choice.tsx';
 import LengthBox from './LengthBox.tsx';
 import { type LengthEntry, type LengthName, lengthText, readLength } from './lengths.ts';
 import type { MarkId } from './MarkHandles.tsx';
+import MarkingTools from './MarkingTools.tsx';
 import PictureView from './PictureView.tsx';
 import type { Picture } from './picture.ts';
 import Readings from './Readings.tsx';
@@ -70,7 +71,6 @@ export default class Bench extends Component<Props, State> {
   view = createRef<PictureView>();
   saying: ReturnType<typeof setTimeout> | undefined;
   nudged: string | undefined;
-  kept: { from: unknown[]; section: ReturnType<typeof placedSection> } | undefined;
 
   opening(system: System): State {
     const { isSample } = this.props.picture;
@@ -330,7 +330,19 @@ export default class Bench extends Component<Props, State> {
             onRemove={this.onRemove}
             onPick={this.onPick}
           />
-          {this.tools()}
+          <MarkingTools
+            marks={marks}
+            picked={this.state.picked}
+            moving={this.state.moving}
+            back={this.neighbor(-1)}
+            next={this.neighbor(1)}
+            onStep={this.goTo}
+            onUndo={this.onUndo}
+            onRemove={this.onRemove}
+            onMoving={() => this.setState({ moving: !this.state.moving })}
+            onZoom={(factor) => this.view.current?.zoom(factor)}
+            onFit={() => this.view.current?.fit()}
+          />
           <p class="quiet" id="section-keys">
             Keys: arrows move the picture under the cross, Shift makes small steps, + and − zoom, 0
             shows all of it, Enter sets a mark at the cross.
@@ -406,57 +418,6 @@ export default class Bench extends Component<Props, State> {
         ? `two points ${text('length')} ${unit} apart`
         : `the corners of a rectangle of ${text('width')} by ${text('height')} ${unit}`;
     return `Scale from ${scale}, give or take ${text('lengthError')} ${unit}; each mark is good to ${edge} of the picture’s pixels. The true size lies within what is given and taken in at least 95 of 100 sections.`;
-  }
-
-  tools() {
-    const { marks, picked, moving } = this.state;
-    const back = this.neighbor(-1);
-    const next = this.neighbor(1);
-    return (
-      <div class="section-tools" role="group" aria-label="Marking">
-        <button type="button" disabled={!back} onClick={() => this.goTo(back)}>
-          Back
-        </button>
-        <button type="button" disabled={!next} onClick={() => this.goTo(next)}>
-          Next
-        </button>
-        <button
-          type="button"
-          disabled={marks.before.length === 0}
-          onClick={() => this.onUndo(undone)}
-        >
-          Undo
-        </button>
-        <button
-          type="button"
-          disabled={marks.after.length === 0}
-          onClick={() => this.onUndo(redone)}
-        >
-          Redo
-        </button>
-        <button type="button" disabled={!picked} onClick={() => picked && this.onRemove(picked)}>
-          Take mark away
-        </button>
-        <button type="button" onClick={() => this.view.current?.zoom(1.5)}>
-          <span aria-hidden="true">+</span>
-          <span class="unseen">Closer</span>
-        </button>
-        <button type="button" onClick={() => this.view.current?.zoom(1 / 1.5)}>
-          <span aria-hidden="true">−</span>
-          <span class="unseen">Farther</span>
-        </button>
-        <button type="button" onClick={() => this.view.current?.fit()}>
-          All of it
-        </button>
-        <button
-          type="button"
-          aria-pressed={moving}
-          onClick={() => this.setState({ moving: !moving })}
-        >
-          Move picture
-        </button>
-      </div>
-    );
   }
 
   judged(found: ReturnType<typeof this.foundNow>) {

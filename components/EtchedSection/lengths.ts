@@ -46,7 +46,7 @@ export const lengthFields: Readonly<Record<LengthName, LengthField>> = {
   },
   lengthError: {
     label: 'Give or take, of that length',
-    hint: 'A steel rule is good to about {0.004 in|0.1 mm}. Plate is seldom as thick as its name: measure it.',
+    hint: 'A steel rule is good to about {0.004 in|0.1 mm} (common practice, no source). Plate is seldom as thick as its name: measure it.',
     min: 0,
     max: 10,
     range: '0 to {3/8 in|10 mm}',

@@ -76,7 +76,7 @@ describe('a section is measured on the sample', () => {
       expect((await reading(page, 'Leg on plate A')).value).toBeGreaterThan(before.value + 1);
       await button(page, 'Undo').click();
       expect(await reading(page, 'Leg on plate A')).toEqual(before);
-      await button(page, 'Redo').click();
+      await button(page, 'Do again').click();
       expect((await reading(page, 'Leg on plate A')).value).toBeGreaterThan(before.value + 1);
     });
   });
