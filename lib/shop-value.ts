@@ -58,12 +58,25 @@ export function shopValue(
   return unit === '1' ? text : `${text} ${unit}`;
 }
 
-/** The usual range, or a quarter to each side of the example. */
+/**
+ * A third or so to each side of the example, inside the usual range: that range covers the whole trade,
+ * and one booth meets little of it. Without a usual range, a quarter to each side.
+ */
 function range(input: QuantityInput | PrintedInput, declared: Unit, unit: Unit, spread: number) {
   const usual: Bounds | undefined = 'usual' in input ? input.usual : undefined;
   const example = exampleOf(input, declared);
-  const low = Math.max(usual?.min ?? example * 0.75, input.limits.min ?? Number.NEGATIVE_INFINITY);
-  const high = Math.min(usual?.max ?? example * 1.25, input.limits.max ?? Number.POSITIVE_INFINITY);
+  const near = (bound: number | undefined, wide: number, narrow: number) =>
+    bound === undefined || example <= 0 ? (bound ?? example * narrow) : example * wide;
+  const low = Math.max(
+    near(usual?.min, 0.7, 0.75),
+    usual?.min ?? Number.NEGATIVE_INFINITY,
+    input.limits.min ?? Number.NEGATIVE_INFINITY,
+  );
+  const high = Math.min(
+    near(usual?.max, 1.4, 1.25),
+    usual?.max ?? Number.POSITIVE_INFINITY,
+    input.limits.max ?? Number.POSITIVE_INFINITY,
+  );
   const drawn = (bound: number) => convert(example + (bound - example) * spread, declared, unit);
   return { low: drawn(low), high: drawn(high) };
 }

@@ -32,3 +32,16 @@ describe.each(all.filter(({ calculation }) => canBePractised(calculation)))(
     });
   },
 );
+
+it('asks about currents and speeds that a booth of this course meets (common practice, no source)', async () => {
+  const calculation = await loadCalculation('heat-input');
+  for (let set = 1; set <= 300; set++) {
+    const { typed } = makeProblem('heat-input', calculation, set, set % 5, 'us');
+    const current = Number.parseFloat(String(typed.current));
+    const speed = Number.parseFloat(String(typed.travelSpeed));
+    expect(current).toBeGreaterThanOrEqual(70);
+    expect(current).toBeLessThanOrEqual(200);
+    expect(speed).toBeGreaterThanOrEqual(3);
+    expect(speed).toBeLessThanOrEqual(10);
+  }
+});
