@@ -142,16 +142,14 @@ describe('practice in a lesson', () => {
           const text = localStorage.getItem('sixteenths.learner-record');
           return text === null ? [] : JSON.parse(text).data.problems;
         });
-      await expect
-        .poll(kept)
-        .toMatchObject([
-          {
-            calculation: 'travel-speed',
-            place: 0,
-            solved: false,
-            on: expect.stringMatching(/^\d{4}-/),
-          },
-        ]);
+      await expect.poll(kept).toMatchObject([
+        {
+          calculation: 'travel-speed',
+          place: 0,
+          solved: false,
+          on: expect.stringMatching(/^\d{4}-/),
+        },
+      ]);
       expect(trouble).toEqual([]);
     });
   });
