@@ -84,9 +84,11 @@ export default function BoothSheet({ sheet, booth, link, worked, QrCode }: Props
           {exercise && <Reminders exercise={exercise} />}
           {exercise && <GradingTable points={exercise.points} leg={booth.numbers.leg} />}
           <p class="booth-signs">
-            {['Learner', 'Attempt', 'Date', 'Graded by'].map((name) => (
-              <span key={name}>{name}</span>
-            ))}
+            {['Learner', 'Attempt', 'Date', 'Heat no.', 'Electrode lot', 'Graded by'].map(
+              (name) => (
+                <span key={name}>{name}</span>
+              ),
+            )}
           </p>
         </div>
       </div>
@@ -99,7 +101,8 @@ function Setting({ exercise, booth }: { exercise: ExerciseSheet | undefined; boo
   const facts = exercise
     ? exercise.procedure.filter(({ name }) => !/^(Steel|Cleaning|Technique|Preheat)$/.test(name))
     : [];
-  const long = exercise?.procedure.filter(({ name }) => /^(Preheat|Technique)$/.test(name)) ?? [];
+  const long =
+    exercise?.procedure.filter(({ name }) => /^(Preheat|Cleaning|Technique)$/.test(name)) ?? [];
   return (
     <section>
       <h4>Setting</h4>

@@ -120,6 +120,15 @@ export const exerciseSchema = z.strictObject({
     .describe('What the library computes for it: numbers to hit, and the drawing of the coupon.'),
   steps: z.array(sentence).min(1).describe('What to do, in order.'),
   holdPoints: z.array(sentence).describe('Where to stop until somebody has looked.'),
+  questions: z
+    .array(
+      z.strictObject({
+        ask: sentence.describe('What the instructor asks.'),
+        answer: sentence.describe('What has to be in the answer.'),
+      }),
+    )
+    .optional()
+    .describe('A test on paper or by word of mouth; the answers are for the instructor.'),
   handIn: sentence.describe('What is handed in, and how it is marked.'),
   selfCheck: z.array(sentence).describe('What the learner looks at first.'),
   grading: z.array(criterion).min(1).describe('What the coupon is judged by.'),

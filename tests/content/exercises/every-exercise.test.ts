@@ -25,6 +25,7 @@ describe.each(exercises)('$slug', (exercise) => {
     ...exercise.steps,
     ...exercise.holdPoints,
     ...exercise.selfCheck,
+    ...(exercise.questions ?? []).flatMap(({ ask, answer }) => [ask, answer]),
     ...exercise.coupon.flatMap(({ note }) => note ?? []),
     ...(exercise.procedure
       ? [
