@@ -5,6 +5,7 @@ import { parse } from 'yaml';
 import type { ClassExercise } from '../lib/class/class-exercise.ts';
 import { planned } from '../lib/class/read-plan.ts';
 import { settings } from '../lib/class/settings.ts';
+import { machineCurrents, machineSettings } from '../lib/files/class-board.ts';
 import type { ClassPlan } from '../lib/files/class-plan.ts';
 import { readingOrder } from './reading-order.ts';
 import { keysOf } from './schemas/words.ts';
@@ -40,12 +41,19 @@ const shopSchema = z.strictObject({
       }),
     )
     .describe('One evening of its class board.'),
+  gate: z.string().describe('Day on which the class signed the safety gate.'),
   machines: z.array(
     z.strictObject({
       booths: z.array(z.number().int().positive()),
       name: z.string().describe('What is written on the machines.'),
       most: z.string().describe('Highest current on the plate.'),
       largest: z.string().describe('Largest electrode that it can burn all evening.'),
+      current: z.enum(machineCurrents).describe('What comes out.'),
+      setBy: z.enum(machineSettings).describe('How the current is set.'),
+      offsets: z
+        .record(z.string(), z.string())
+        .default({})
+        .describe('By booth: clamp meter less dial, where somebody has measured.'),
     }),
   ),
 });

@@ -25,9 +25,13 @@ export type CsvRead = { ok: true; rows: Record<string, string>[] } | { ok: false
 
 /**
  * Rows by column name. Column names are compared without case; columns that are not asked for are
- * left out. Reads commas, semicolons and tabs, whichever the first line holds most of.
+ * left out; `optional` ones may be missing. Reads commas, semicolons and tabs, whichever the first line holds most of.
  */
-export function readCsv(text: string, columns: readonly string[]): CsvRead {
+export function readCsv(
+  text: string,
+  columns: readonly string[],
+  optional: readonly string[] = [],
+): CsvRead {
   const bare = text.replace(/^\uFEFF/, '');
   const [head = ''] = bare.split(/\r?\n/, 1);
   const mark = [',', ';', '\t'].reduce((best, it) =>
@@ -42,13 +46,14 @@ export function readCsv(text: string, columns: readonly string[]): CsvRead {
       ok: false,
       problem: `This table has no column "${missing.join('", "')}"; its first line must name ${columns.join(', ')}`,
     };
+  const wanted = [...columns, ...optional.filter((column) => place(column) >= 0)];
   return {
     ok: true,
     rows: rows
       .filter((row) => row.some((cell) => cell.trim() !== ''))
       .map((row) =>
         Object.fromEntries(
-          columns.map((column) => [column, (row[place(column)] ?? '').trim().replace(guarded, '')]),
+          wanted.map((column) => [column, (row[place(column)] ?? '').trim().replace(guarded, '')]),
         ),
       ),
   };

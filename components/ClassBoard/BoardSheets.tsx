@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { BoardExercise, Standing } from '../../lib/class/standing.ts';
 import { boothRule, suggestBooths } from '../../lib/class/suggest-booths.ts';
 import { durationText } from '../../lib/clock-text.ts';
-import type { ClassBoard } from '../../lib/files/class-board.ts';
+import type { BoardBooth, ClassBoard } from '../../lib/files/class-board.ts';
 import PlanTable from '../ClassPlan/PlanTable.tsx';
 import Size from '../ClassPlan/Size.tsx';
 
@@ -24,6 +24,7 @@ export default function BoardSheets({ board, standings, exercises, today, action
   );
   const ready = standings.filter(({ readyFor }) => readyFor);
   const behind = standings.filter(({ catchUp }) => catchUp > 0);
+  const ungated = standings.filter(({ mayStrike }) => !mayStrike);
   const tested = standings.filter(({ alive }) => alive);
   return (
     <>
@@ -41,6 +42,7 @@ export default function BoardSheets({ board, standings, exercises, today, action
               standing.next?.title,
               <>
                 {booth.machine} up to <Size value={booth.largest} unit="in" digits={2} />
+                {machineText(booth)}
               </>,
             ])}
           />
@@ -82,6 +84,12 @@ export default function BoardSheets({ board, standings, exercises, today, action
       </section>
       <section class="board-sheet" aria-labelledby="board-mind">
         <h2 id="board-mind">Not to forget</h2>
+        {ungated.length > 0 && (
+          <p>
+            <b>No arc before the safety gate is signed:</b>{' '}
+            {ungated.map(({ learner }) => learner.learner).join(', ')}.
+          </p>
+        )}
         {waiting.length > 0 ? (
           <PlanTable
             caption={`${waiting.length} to grade, ${5 * waiting.length} to ${8 * waiting.length} minutes`}
@@ -134,6 +142,16 @@ export default function BoardSheets({ board, standings, exercises, today, action
       </section>
     </>
   );
+}
+
+function machineText({ most, current, setBy, offset }: BoardBooth): string {
+  const parts = [
+    most !== undefined && `at most ${most} A`,
+    current,
+    setBy && `set by ${setBy}`,
+    offset !== undefined && `meter less dial ${offset > 0 ? '+' : ''}${offset} A`.replace('-', '−'),
+  ].filter(Boolean);
+  return parts.length > 0 ? `, ${parts.join(', ')}` : '';
 }
 
 function lifeText(daysLeft: number, late: string | undefined): string {

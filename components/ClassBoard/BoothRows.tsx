@@ -1,4 +1,4 @@
-import type { BoardBooth } from '../../lib/files/class-board.ts';
+import { type BoardBooth, machineCurrents, machineSettings } from '../../lib/files/class-board.ts';
 import { sizeText } from '../ClassPlan/Size.tsx';
 
 interface Props {
@@ -49,6 +49,28 @@ export default function BoothRows({ booths, onBooth, onAdd }: Props) {
                 ))}
               </select>
             </label>
+            <AmpsBox
+              label="Most A"
+              value={booth.most}
+              onAmps={(most) => onBooth(at, fielded(booth, 'most', most))}
+            />
+            <Picked
+              label="Gives"
+              value={booth.current}
+              words={machineCurrents}
+              onWord={(current) => onBooth(at, fielded(booth, 'current', current))}
+            />
+            <Picked
+              label="Set by"
+              value={booth.setBy}
+              words={machineSettings}
+              onWord={(setBy) => onBooth(at, fielded(booth, 'setBy', setBy))}
+            />
+            <AmpsBox
+              label="Meter less dial, A"
+              value={booth.offset}
+              onAmps={(offset) => onBooth(at, fielded(booth, 'offset', offset))}
+            />
             <label>
               <input
                 type="checkbox"
@@ -73,5 +95,77 @@ export default function BoothRows({ booths, onBooth, onAdd }: Props) {
         </button>
       </p>
     </>
+  );
+}
+
+/** An unknown value is no field at all. */
+function fielded<K extends 'most' | 'current' | 'setBy' | 'offset'>(
+  booth: BoardBooth,
+  name: K,
+  value: BoardBooth[K] | undefined,
+): BoardBooth {
+  const next = { ...booth };
+  if (value === undefined) delete next[name];
+  else next[name] = value;
+  return next;
+}
+
+/** Amperes or nothing; a text that is no number is kept in the box and not taken over. */
+function AmpsBox({
+  label,
+  value,
+  onAmps,
+}: {
+  label: string;
+  value: number | undefined;
+  onAmps(amps: number | undefined): void;
+}) {
+  return (
+    <label>
+      {label}{' '}
+      <input
+        type="text"
+        inputMode="decimal"
+        value={value === undefined ? '' : String(value)}
+        onChange={(event) => {
+          const box = event.currentTarget;
+          const text = box.value.trim().replace(',', '.').replace('−', '-').replace(/\s*A$/i, '');
+          const amps = Number(text);
+          const bad = text !== '' && !(Math.abs(amps) <= 500);
+          box.setCustomValidity(bad ? `${label} needs a number of amperes` : '');
+          if (bad) box.reportValidity();
+          else onAmps(text === '' ? undefined : amps);
+        }}
+      />
+    </label>
+  );
+}
+
+function Picked<W extends string>({
+  label,
+  value,
+  words,
+  onWord,
+}: {
+  label: string;
+  value: W | undefined;
+  words: readonly W[];
+  onWord(word: W | undefined): void;
+}) {
+  return (
+    <label>
+      {label}{' '}
+      <select
+        value={value ?? ''}
+        onChange={(event) => onWord((event.currentTarget.value || undefined) as W | undefined)}
+      >
+        <option value="">not known</option>
+        {words.map((word) => (
+          <option key={word} value={word} selected={word === value}>
+            {word}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }

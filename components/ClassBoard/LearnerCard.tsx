@@ -38,9 +38,9 @@ export default class LearnerCard extends Component<Props, State> {
     this.setState({ typed: { ...this.state.typed, [box]: text } });
 
   /** A day box: an empty one clears the day, a wrong one keeps the old. */
-  dayBox(field: 'tested' | 'lastWelded', label: string, hint: string) {
+  dayBox(field: 'gate' | 'tested' | 'lastWelded', label: string, hint: string) {
     const { learner, place } = this.props;
-    const text = this.state.typed[field] ?? learner[field];
+    const text = this.state.typed[field] ?? learner[field] ?? '';
     const read = text.trim() === '' ? { day: '' } : readDay(text);
     return (
       <TypedBox
@@ -150,6 +150,11 @@ export default class LearnerCard extends Component<Props, State> {
                 'the first not passed',
               )}
               {this.minutesBox()}
+              {this.dayBox(
+                'gate',
+                'Safety gate signed',
+                'Day on which both signed. Nobody strikes before it.',
+              )}
               {this.dayBox('tested', 'Day of the test', 'Where a test was passed: 2026-03-02.')}
               {this.dayBox(
                 'lastWelded',

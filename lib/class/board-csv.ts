@@ -10,13 +10,14 @@ const columns = ['learner', 'at', 'caught up min', 'tested', 'last welded'] as c
 
 export function boardCsv(standings: readonly Standing[]): string {
   return writeCsv(
-    [...columns, 'next', 'waiting', 'repeats', 'to catch up min', 'good until'],
+    [...columns, 'gate', 'next', 'waiting', 'repeats', 'to catch up min', 'good until'],
     standings.map(({ learner, next, waiting, repeats, catchUp, alive }): Cell[] => [
       learner.learner,
       learner.at,
       learner.caughtUp,
       learner.tested,
       learner.lastWelded,
+      learner.gate ?? '',
       next?.slug,
       waiting.length,
       repeats,
@@ -35,7 +36,7 @@ export function readBoardCsv(
   exercises: readonly BoardExercise[],
   text: string,
 ): { board: ClassBoard; read: number; problems: string[] } {
-  const table = readCsv(text, columns);
+  const table = readCsv(text, columns, ['gate']);
   if (!table.ok) return { board, read: 0, problems: [table.problem] };
   const learners = new Map(board.learners.map((it) => [it.learner, it]));
   const problems: string[] = [];
@@ -45,12 +46,14 @@ export function readBoardCsv(
     const slip = (what: string) => problems.push(`Row ${at + 1}: ${what}`);
     const tested = dayOf(row.tested ?? '');
     const lastWelded = dayOf(row['last welded'] ?? '');
+    const gate = row.gate === undefined ? undefined : dayOf(row.gate);
     const caughtUp = Number((row['caught up min'] ?? '').replace(',', '.') || 0);
     if (name === '') slip('no learner is named');
     else if ((row.at ?? '') !== '' && !exercises.some(({ slug }) => slug === row.at))
       slip(`there is no exercise ${quoted(row.at ?? '', 40)}`);
     else if ('problem' in tested) slip(`day of the test ${tested.problem}`);
     else if ('problem' in lastWelded) slip(`day of the last weld ${lastWelded.problem}`);
+    else if (gate && 'problem' in gate) slip(`day of the safety gate ${gate.problem}`);
     else if (!(caughtUp >= 0 && caughtUp <= 100_000))
       slip(`${quoted(row['caught up min'] ?? '', 40)} is no number of minutes`);
     else {
@@ -62,6 +65,7 @@ export function readBoardCsv(
         caughtUp,
         tested: tested.day,
         lastWelded: lastWelded.day,
+        ...(gate && { gate: gate.day }),
       });
     }
   }

@@ -13,6 +13,10 @@ export interface BoardExercise {
   largest: number;
   /** A test plate or a test pipe. */
   test?: true;
+  /** Signed before anybody strikes. */
+  gate?: true;
+  /** The highest current that its sheet starts from, amperes. */
+  current?: number;
 }
 
 export interface Standing {
@@ -21,6 +25,8 @@ export interface Standing {
   next: BoardExercise | undefined;
   /** How many exercises of the course lie before it. */
   place: number;
+  /** The safety gate is signed, or passed. */
+  mayStrike: boolean;
   waiting: Coupon[];
   /** Attempts of the next exercise that were to be repeated. */
   repeats: number;
@@ -49,6 +55,8 @@ export function standingOf(
     learner,
     next,
     place: next ? exercises.indexOf(next) : exercises.length,
+    mayStrike:
+      (learner.gate ?? '') !== '' || exercises.every(({ gate, slug }) => !gate || passed.has(slug)),
     waiting,
     repeats: learner.coupons.filter((it) => it.result === 'repeat' && it.exercise === next?.slug)
       .length,

@@ -19,16 +19,27 @@ const learner = v.object({
   absences: v.array(v.object({ on: day, minutes })),
   /** Minutes caught up since. */
   caughtUp: minutes,
+  /** Day on which learner and instructor signed the safety gate; boards before it have none. */
+  gate: v.optional(dayOrNone),
   /** Day of the test, where there is one, and of the last weld somebody saw. */
   tested: dayOrNone,
   lastWelded: dayOrNone,
 });
+
+export const machineCurrents = ['DC', 'AC', 'AC and DC'] as const;
+export const machineSettings = ['dial', 'digits', 'taps'] as const;
 
 const booth = v.object({
   booth: v.pipe(short, v.minLength(1, 'a booth has a number')),
   machine: short,
   /** Largest electrode that its machine burns all evening, inches. */
   largest: v.pipe(v.number(), v.minValue(0), v.maxValue(1)),
+  /** Highest current on its plate, amperes. */
+  most: v.optional(v.pipe(v.number(), v.minValue(0), v.maxValue(5000))),
+  current: v.optional(v.picklist(machineCurrents)),
+  setBy: v.optional(v.picklist(machineSettings)),
+  /** Clamp meter less dial, amperes; unknown until somebody has measured. */
+  offset: v.optional(v.pipe(v.number(), v.minValue(-500), v.maxValue(500))),
   down: v.boolean(),
 });
 
@@ -57,6 +68,7 @@ export const newLearner = (name: string): BoardLearner => ({
   coupons: [],
   absences: [],
   caughtUp: 0,
+  gate: '',
   tested: '',
   lastWelded: '',
 });

@@ -5,8 +5,9 @@ import { boardCsv, readBoardCsv } from '../../../lib/class/board-csv.ts';
 import { mergeRecord } from '../../../lib/class/merge-record.ts';
 import { standingOf } from '../../../lib/class/standing.ts';
 import { stillAhead } from '../../../lib/class/still-ahead.ts';
-import { suggestBooths } from '../../../lib/class/suggest-booths.ts';
+import { canBurn, suggestBooths } from '../../../lib/class/suggest-booths.ts';
 import {
+  type BoardBooth,
   type BoardLearner,
   type ClassBoard,
   classBoard,
@@ -97,6 +98,7 @@ describe('the booths of an evening', () => {
             ...demo,
             learners: learners.map(({ at, here, minutes }, place) => ({
               ...newLearner(String(place)),
+              gate: '2026-01-06',
               at,
               here,
               absences: [{ on: '2026-03-03', minutes }],
@@ -132,8 +134,8 @@ describe('the booths of an evening', () => {
     const board: ClassBoard = {
       ...demo,
       learners: [
-        { ...newLearner('a'), at: 'flat-bead' },
-        { ...newLearner('b'), at: 'larger-electrode-vertical' },
+        { ...newLearner('a'), at: 'flat-bead', gate: '2026-01-06' },
+        { ...newLearner('b'), at: 'larger-electrode-vertical', gate: '2026-01-06' },
       ],
       booths: [
         { booth: '1', machine: 'B', largest: 5 / 32, down: false },
@@ -146,6 +148,31 @@ describe('the booths of an evening', () => {
       ['1', 'b'],
       ['2', 'a'],
     ]);
+  });
+
+  it('are for nobody whose safety gate is neither signed nor passed', () => {
+    const board = (learner: Partial<BoardLearner>): ClassBoard => ({
+      ...demo,
+      learners: [{ ...newLearner('a'), at: 'flat-bead', ...learner }],
+    });
+    const [kept] = evening(board({})).beside;
+    expect(kept?.why).toContain('safety gate');
+    expect(evening(board({})).booths).toEqual([]);
+    expect(evening(board({ gate: '2026-01-06' })).booths).toHaveLength(1);
+    expect(evening(board({ coupons: [coupon('safety-gate', 'passed')] })).booths).toHaveLength(1);
+    expect(evening(board({ coupons: [coupon('safety-gate', 'waiting')] })).booths).toEqual([]);
+  });
+
+  it('are passed over where the machine gives too little, or alternating current alone', () => {
+    const flat = exercises.find(({ slug }) => slug === 'flat-bead');
+    expect(flat?.current).toBe(125);
+    const booth = { booth: '1', machine: '', largest: 5 / 32, down: false };
+    const burns = (it: Partial<BoardBooth>) => flat && canBurn({ ...booth, ...it }, flat);
+    expect(burns({})).toBe(true);
+    expect(burns({ most: 124 })).toBe(false);
+    expect(burns({ most: 125, current: 'AC and DC' })).toBe(true);
+    expect(burns({ most: 300, current: 'AC' })).toBe(false);
+    expect(burns({ largest: 3 / 32 })).toBe(false);
   });
 });
 
@@ -205,6 +232,23 @@ describe('records and tables', () => {
     });
     const saved = readFile(classBoard, writeFile(classBoard, demo, demoDay));
     expect(saved.ok && saved.data).toEqual(demo);
+  });
+
+  it('of before the safety gate was kept are still read', () => {
+    const [one] = demo.learners;
+    const old = {
+      ...demo,
+      learners: [{ ...one, gate: undefined }],
+      booths: demo.booths.slice(0, 1),
+    };
+    const saved = readFile(classBoard, writeFile(classBoard, old as ClassBoard, demoDay));
+    expect(saved.ok && saved.data.learners[0]?.gate).toBeUndefined();
+    const table = readBoardCsv(
+      demo,
+      exercises,
+      'learner,at,caught up min,tested,last welded\r\n1,,0,,',
+    );
+    expect(table.board.learners[0]?.gate).toBe(demo.learners[0]?.gate);
   });
 
   it('with wrong columns or slips are told row by row, and the rest is taken', () => {
