@@ -2,10 +2,10 @@
 import { electrodesNeeded } from '../components/Exercise/electrodes-needed.ts';
 import type { ClassExercise, CouponPiece, RodLot, Stage } from '../lib/class/class-exercise.ts';
 import { rodMass } from '../lib/class/rod-mass.ts';
-import { pipeSize, poundsPerFoot } from '../lib/pipe-size.ts';
-import { readQuantity } from '../lib/quantity-text.ts';
 import type { Nps, Schedule } from '../lib/tables/pipe-b36.10.ts';
+import { readQuantity } from '../lib/text/quantity-text.ts';
 import { convert } from '../lib/units.ts';
+import { pipeSize, poundsPerFoot } from '../lib/welds/pipe-size.ts';
 import { readExercises } from './read-exercises.ts';
 import { readingOrder, type Unit } from './reading-order.ts';
 import type { Exercise } from './schemas/exercise.ts';

@@ -2,7 +2,7 @@
 import { answer } from '../lib/answer.ts';
 import { loadCalculation } from '../lib/calculations.ts';
 import { type Compared, compare } from '../lib/check.ts';
-import { type Reported, reportedAt } from '../lib/reported.ts';
+import { type Reported, reportedAt } from '../lib/text/reported.ts';
 import { type Check, readChecks } from './read-checks.ts';
 
 export interface ComparedCheck extends Compared {

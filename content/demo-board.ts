@@ -2,7 +2,7 @@
 import type { BoardExercise } from '../lib/class/standing.ts';
 import { type ClassBoard, newLearner } from '../lib/files/class-board.ts';
 import type { Coupon } from '../lib/files/learner-record.ts';
-import { readQuantity } from '../lib/quantity-text.ts';
+import { readQuantity } from '../lib/text/quantity-text.ts';
 import { convert } from '../lib/units.ts';
 import { readDemo } from './demo.ts';
 import { readExercises } from './read-exercises.ts';

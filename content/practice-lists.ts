@@ -1,6 +1,6 @@
 import type { PracticeLists } from '../components/PracticeSheet/PracticeDesk.tsx';
 import { loadCalculation } from '../lib/calculations.ts';
-import { canBePractised } from '../lib/problem.ts';
+import { canBePractised } from '../lib/practice/problem.ts';
 import { calculatorGroups } from './calculator-groups.ts';
 import { lessonsInOrder } from './course.ts';
 

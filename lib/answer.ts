@@ -13,11 +13,11 @@ import type {
   QuantityInput,
   Reason,
 } from './calculation.ts';
-import { readDay } from './day-text.ts';
-import { printFraction, ruleOf } from './inches.ts';
 import { NoAnswer } from './no-answer.ts';
-import { readQuantity } from './quantity-text.ts';
-import { quoted } from './quoted.ts';
+import { readDay } from './text/day-text.ts';
+import { printFraction, ruleOf } from './text/inches.ts';
+import { readQuantity } from './text/quantity-text.ts';
+import { quoted } from './text/quoted.ts';
 import { convert, type System, type Unit, unitFor, unitOf } from './units.ts';
 
 export type TypedValue = string | number | readonly Readonly<Record<string, string | number>>[];

@@ -1,7 +1,7 @@
 /**
  * A published value beside the computed one.
  */
-import { readFraction } from './inches.ts';
+import { readFraction } from './text/inches.ts';
 
 export interface Compared {
   agrees: boolean;

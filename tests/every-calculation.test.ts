@@ -8,7 +8,7 @@ import { calculationIds as listIds } from '../content/commands/calculation-ids.t
 import { answer, type Typed } from '../lib/answer.ts';
 import type { Calculation, Formula, Inputs } from '../lib/calculation.ts';
 import { loadCalculation } from '../lib/calculations.ts';
-import { speak } from '../lib/say.ts';
+import { speak } from '../lib/text/say.ts';
 import { disagreements, unbalanced, undeclared } from './formula-proof.ts';
 
 const calculationIds = listIds();

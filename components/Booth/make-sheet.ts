@@ -1,7 +1,7 @@
 /** The data of a booth sheet from an exercise and its lesson, at build. */
 import type { CollectionEntry } from 'astro:content';
 import type { ExerciseSheet, SheetNumbers, SheetPoint } from '../../lib/booth/exercise-sheet.ts';
-import { sourceName } from '../../lib/source-name.ts';
+import { sourceName } from '../../lib/text/source-name.ts';
 import { plateForBeads } from '../Coupon/plate-for-beads.ts';
 import { metalTexts, rodTexts } from '../Exercise/needs-texts.ts';
 import { currentsOf, procedureFacts } from '../ExercisePage/procedure-facts.ts';

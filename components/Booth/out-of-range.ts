@@ -1,6 +1,6 @@
 import type { Booth } from '../../lib/booth/booth-link.ts';
 import type { ExerciseSheet } from '../../lib/booth/exercise-sheet.ts';
-import { readQuantity } from '../../lib/quantity-text.ts';
+import { readQuantity } from '../../lib/text/quantity-text.ts';
 
 /** A sentence where the booth's current leaves what the exercise's procedure allows. */
 export function outOfRange(sheet: ExerciseSheet, { numbers }: Booth): string | undefined {

@@ -1,6 +1,6 @@
 import type { Answered } from '../../lib/answer.ts';
 import type { ListOutput } from '../../lib/calculation.ts';
-import { nothing, shownCell } from '../../lib/shown.ts';
+import { nothing, shownCell } from '../../lib/text/shown.ts';
 import type { System } from '../../lib/units.ts';
 import { scrollingBox } from '../Page/scrolling-box.ts';
 import Both from '../Units/Both.tsx';

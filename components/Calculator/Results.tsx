@@ -1,7 +1,7 @@
 import type { Answered } from '../../lib/answer.ts';
 import type { Calculation, Output } from '../../lib/calculation.ts';
-import { speak } from '../../lib/say.ts';
-import { nothing, practical, shown } from '../../lib/shown.ts';
+import { speak } from '../../lib/text/say.ts';
+import { nothing, practical, shown } from '../../lib/text/shown.ts';
 import type { System } from '../../lib/units.ts';
 import Both from '../Units/Both.tsx';
 import type { ListParts } from './list-parts.ts';

@@ -1,7 +1,7 @@
 /** Answers at build for both readers, or stops the build with what is wrong. */
 import { type Answer, answer, type Typed } from '../../lib/answer.ts';
 import type { Calculation } from '../../lib/calculation.ts';
-import { speak } from '../../lib/say.ts';
+import { speak } from '../../lib/text/say.ts';
 import { typedFor } from './entries.ts';
 
 export function answerKnown(

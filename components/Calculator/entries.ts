@@ -4,7 +4,7 @@
  */
 import type { Typed, TypedValue } from '../../lib/answer.ts';
 import type { Input, Inputs } from '../../lib/calculation.ts';
-import { printStated, readQuantity } from '../../lib/quantity-text.ts';
+import { printStated, readQuantity } from '../../lib/text/quantity-text.ts';
 import { convert, type System, type Unit, unitFor, unitOf } from '../../lib/units.ts';
 
 export type Row = Record<string, string>;

@@ -1,7 +1,7 @@
 /** Puts values into the slots of the lines that were typeset at build. Loaded for formulas only. */
 import type { Answered } from '../../lib/answer.ts';
 import type { Formula } from '../../lib/calculation.ts';
-import { slotTexts } from '../../lib/slot-texts.ts';
+import { slotTexts } from '../../lib/text/slot-texts.ts';
 import type { System } from '../../lib/units.ts';
 
 export function fillLines(

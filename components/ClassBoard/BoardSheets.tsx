@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import type { BoardExercise, Standing } from '../../lib/class/standing.ts';
 import { boothRule, suggestBooths } from '../../lib/class/suggest-booths.ts';
-import { durationText } from '../../lib/clock-text.ts';
 import type { BoardBooth, ClassBoard } from '../../lib/files/class-board.ts';
+import { durationText } from '../../lib/text/clock-text.ts';
 import PlanTable from '../ClassPlan/PlanTable.tsx';
 import Size from '../ClassPlan/Size.tsx';
 

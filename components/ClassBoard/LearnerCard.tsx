@@ -1,8 +1,8 @@
 import { Component } from 'preact';
 import type { BoardExercise } from '../../lib/class/standing.ts';
-import { readDay } from '../../lib/day-text.ts';
 import type { BoardLearner } from '../../lib/files/class-board.ts';
 import type { Coupon } from '../../lib/files/learner-record.ts';
+import { readDay } from '../../lib/text/day-text.ts';
 import TypedBox from '../ClassPlan/TypedBox.tsx';
 
 interface Props {

@@ -1,6 +1,6 @@
 import type { ClassNeeds } from '../../lib/class/class-needs.ts';
 import { verdict } from '../../lib/class/verdict.ts';
-import { clockText, durationText } from '../../lib/clock-text.ts';
+import { clockText, durationText } from '../../lib/text/clock-text.ts';
 
 /** Demand printed against supply: booths, bench, and when the last arc goes out. */
 export default function HoursSheet({ needs }: { needs: ClassNeeds }) {

@@ -1,5 +1,5 @@
-import { ruleOf } from '../../lib/inches.ts';
-import { printQuantity } from '../../lib/quantity-text.ts';
+import { ruleOf } from '../../lib/text/inches.ts';
+import { printQuantity } from '../../lib/text/quantity-text.ts';
 import { convert, type System, type Unit, unitFor } from '../../lib/units.ts';
 import Both from '../Units/Both.tsx';
 

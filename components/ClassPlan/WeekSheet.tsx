@@ -1,5 +1,5 @@
 import type { ClassNeeds } from '../../lib/class/class-needs.ts';
-import { durationText } from '../../lib/clock-text.ts';
+import { durationText } from '../../lib/text/clock-text.ts';
 import Said from '../Reasons/Said.tsx';
 import PlanTable from './PlanTable.tsx';
 import Size from './Size.tsx';

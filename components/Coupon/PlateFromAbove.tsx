@@ -1,5 +1,5 @@
-import { readQuantity } from '../../lib/quantity-text.ts';
-import { stated } from '../../lib/say.ts';
+import { readQuantity } from '../../lib/text/quantity-text.ts';
+import { stated } from '../../lib/text/say.ts';
 import { convert } from '../../lib/units.ts';
 import Dimension from '../Sketch/Dimension.tsx';
 import Sketch from '../Sketch/Sketch.tsx';

@@ -1,8 +1,8 @@
 import type { Point } from '../../lib/geometry/outline.ts';
-import { printMeasured } from '../../lib/measured-text.ts';
-import { printStated } from '../../lib/quantity-text.ts';
-import type { SectionLines } from '../../lib/section-lines.ts';
-import type { NamedReading } from '../../lib/section-readings.ts';
+import { printMeasured } from '../../lib/section/measured-text.ts';
+import type { SectionLines } from '../../lib/section/section-lines.ts';
+import type { NamedReading } from '../../lib/section/section-readings.ts';
+import { printStated } from '../../lib/text/quantity-text.ts';
 import { convert, type System, unitFor } from '../../lib/units.ts';
 import SectionDrawing from './SectionDrawing.tsx';
 import type { Size } from './view-window.ts';

@@ -1,15 +1,15 @@
 import { Component, createRef } from 'preact';
 import type { Point } from '../../lib/geometry/outline.ts';
-import { printMeasured } from '../../lib/measured-text.ts';
-import { planeMap } from '../../lib/picture-plane.ts';
+import { printMeasured } from '../../lib/section/measured-text.ts';
+import { planeMap } from '../../lib/section/picture-plane.ts';
 import {
   filletMarks,
   placedPlane,
   placedSection,
   type TypedScale,
-} from '../../lib/placed-section.ts';
-import { sampleLength, sampleMarks } from '../../lib/sample-section.ts';
-import { scaleBar, sectionLines } from '../../lib/section-lines.ts';
+} from '../../lib/section/placed-section.ts';
+import { sampleLength, sampleMarks } from '../../lib/section/sample-section.ts';
+import { scaleBar, sectionLines } from '../../lib/section/section-lines.ts';
 import {
   isPlaced,
   type MarkName,
@@ -19,9 +19,9 @@ import {
   withMark,
   withMovedMark,
   withoutMark,
-} from '../../lib/section-marks.ts';
-import { namedReadings } from '../../lib/section-readings.ts';
-import { type Seen, sectionItems } from '../../lib/section-verdicts.ts';
+} from '../../lib/section/section-marks.ts';
+import { namedReadings } from '../../lib/section/section-readings.ts';
+import { type Seen, sectionItems } from '../../lib/section/section-verdicts.ts';
 import { type MacroCode, macroCodes } from '../../lib/tables/macro-limits.ts';
 import { changed, type Undo, type undone, undoOf } from '../../lib/undo.ts';
 import { type System, unitFor } from '../../lib/units.ts';

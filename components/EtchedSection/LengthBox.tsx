@@ -1,4 +1,4 @@
-import { speak } from '../../lib/say.ts';
+import { speak } from '../../lib/text/say.ts';
 import { type System, unitFor } from '../../lib/units.ts';
 import {
   type LengthEntry,

@@ -1,5 +1,5 @@
 import type { Point } from '../../lib/geometry/outline.ts';
-import type { MarkName, Placed } from '../../lib/section-marks.ts';
+import type { MarkName, Placed } from '../../lib/section/section-marks.ts';
 import { steps } from './steps.ts';
 
 /** One mark: its kind, and its place among those of its kind. */

@@ -1,4 +1,4 @@
-import type { MarkName, Placed } from '../../lib/section-marks.ts';
+import type { MarkName, Placed } from '../../lib/section/section-marks.ts';
 import { redone, type Undo, undone } from '../../lib/undo.ts';
 import type { MarkId } from './MarkHandles.tsx';
 

@@ -1,7 +1,7 @@
 import { Component, createRef, type TargetedPointerEvent } from 'preact';
 import type { Point } from '../../lib/geometry/outline.ts';
-import type { SectionLines } from '../../lib/section-lines.ts';
-import type { MarkName, Placed } from '../../lib/section-marks.ts';
+import type { SectionLines } from '../../lib/section/section-lines.ts';
+import type { MarkName, Placed } from '../../lib/section/section-marks.ts';
 import Loupe from './Loupe.tsx';
 import MarkHandles, { type MarkId } from './MarkHandles.tsx';
 import type { Picture } from './picture.ts';

@@ -1,7 +1,7 @@
-import { printFraction } from '../../lib/inches.ts';
-import { printMeasured } from '../../lib/measured-text.ts';
-import { sampleTruth } from '../../lib/sample-section.ts';
-import type { NamedReading } from '../../lib/section-readings.ts';
+import { printMeasured } from '../../lib/section/measured-text.ts';
+import { sampleTruth } from '../../lib/section/sample-section.ts';
+import type { NamedReading } from '../../lib/section/section-readings.ts';
+import { printFraction } from '../../lib/text/inches.ts';
 import { convert, type System } from '../../lib/units.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
 import type { Point } from '../../lib/geometry/outline.ts';
-import { samplePicture } from '../../lib/sample-section.ts';
+import { samplePicture } from '../../lib/section/sample-section.ts';
 
 const { width, height, plate, root, toeA, toeB, face, fusion, passLines, rule } = samplePicture;
 const path = (points: readonly Point[], closed = true) =>

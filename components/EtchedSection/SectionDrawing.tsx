@@ -1,5 +1,5 @@
 import type { Point } from '../../lib/geometry/outline.ts';
-import type { SectionLines } from '../../lib/section-lines.ts';
+import type { SectionLines } from '../../lib/section/section-lines.ts';
 
 interface Props {
   lines: SectionLines;

@@ -1,5 +1,5 @@
-import { speak } from '../../lib/say.ts';
-import type { SectionItem, SectionVerdict } from '../../lib/section-verdicts.ts';
+import type { SectionItem, SectionVerdict } from '../../lib/section/section-verdicts.ts';
+import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';
 import CitationNote from '../Reasons/CitationNote.tsx';
 

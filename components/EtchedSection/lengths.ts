@@ -1,6 +1,6 @@
 import type { QuantityInput } from '../../lib/calculation.ts';
-import { readQuantity } from '../../lib/quantity-text.ts';
-import { speak } from '../../lib/say.ts';
+import { readQuantity } from '../../lib/text/quantity-text.ts';
+import { speak } from '../../lib/text/say.ts';
 import { convert, type System, unitFor } from '../../lib/units.ts';
 import { boxText } from '../Calculator/entries.ts';
 

@@ -1,9 +1,9 @@
 /** Files that a measured section is saved to. Made in the browser; nothing is sent. */
 import { h, render } from 'preact';
 import { writeCsv } from '../../lib/csv.ts';
-import { speak } from '../../lib/say.ts';
-import type { NamedReading } from '../../lib/section-readings.ts';
-import type { SectionItem } from '../../lib/section-verdicts.ts';
+import type { NamedReading } from '../../lib/section/section-readings.ts';
+import type { SectionItem } from '../../lib/section/section-verdicts.ts';
+import { speak } from '../../lib/text/say.ts';
 import { convert, type System, unitFor, unitSign } from '../../lib/units.ts';
 import { download } from '../Shelf/download.ts';
 import AnnotatedPicture, { type Annotated } from './AnnotatedPicture.tsx';

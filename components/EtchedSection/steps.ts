@@ -1,4 +1,4 @@
-import type { MarkName } from '../../lib/section-marks.ts';
+import type { MarkName } from '../../lib/section/section-marks.ts';
 
 export interface Step {
   name: MarkName;

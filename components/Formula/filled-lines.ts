@@ -1,7 +1,7 @@
 /** The line of symbols and the line of numbers of each output, filled for both readers. */
 import type { Answer } from '../../lib/answer.ts';
 import type { Formula } from '../../lib/calculation.ts';
-import { slotTexts } from '../../lib/slot-texts.ts';
+import { slotTexts } from '../../lib/text/slot-texts.ts';
 import { typeset } from './typeset.ts';
 
 export function filledLines(

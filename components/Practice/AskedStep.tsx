@@ -1,7 +1,7 @@
 import { Component } from 'preact';
 import type { Answer } from '../../lib/answer.ts';
 import type { Output } from '../../lib/calculation.ts';
-import { type Asked, judge, unitAsked, wordsOf } from '../../lib/judge.ts';
+import { type Asked, judge, unitAsked, wordsOf } from '../../lib/practice/judge.ts';
 import { unitSign } from '../../lib/units.ts';
 import { answerText } from '../WorkedExample/answer-text.ts';
 import Typeset from './Typeset.tsx';

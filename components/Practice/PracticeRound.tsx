@@ -1,8 +1,8 @@
 import { Component } from 'preact';
 import type { Calculation } from '../../lib/calculation.ts';
-import { toleranceText } from '../../lib/judge.ts';
-import { makeProblem } from '../../lib/problem.ts';
-import { speak } from '../../lib/say.ts';
+import { toleranceText } from '../../lib/practice/judge.ts';
+import { makeProblem } from '../../lib/practice/problem.ts';
+import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import AskedStep from './AskedStep.tsx';
@@ -39,7 +39,7 @@ export default class PracticeRound extends Component<Props, State> {
     const [{ keep }, { today }, { withProblem }] = await Promise.all([
       import('../Record/keep.ts'),
       import('../Shelf/today.ts'),
-      import('../../lib/record-changes.ts'),
+      import('../../lib/record/record-changes.ts'),
     ]);
     keep((record) => withProblem(record, { calculation, set, place, solved, on: today() }));
   }

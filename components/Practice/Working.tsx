@@ -1,7 +1,7 @@
 import type { Answer } from '../../lib/answer.ts';
-import type { Asked } from '../../lib/judge.ts';
-import { legend, numbersText, ruleText } from '../../lib/rule-text.ts';
-import { speak } from '../../lib/say.ts';
+import type { Asked } from '../../lib/practice/judge.ts';
+import { legend, numbersText, ruleText } from '../../lib/practice/rule-text.ts';
+import { speak } from '../../lib/text/say.ts';
 
 interface Props {
   asked: Asked;

@@ -9,7 +9,7 @@ import {
   type SetChoice,
   setQuery,
   wholeNumber,
-} from '../../lib/problem-set.ts';
+} from '../../lib/practice/problem-set.ts';
 import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import ChoiceBoxes from './ChoiceBoxes.tsx';

@@ -1,6 +1,6 @@
-import { toleranceText } from '../../lib/judge.ts';
-import type { SetProblem } from '../../lib/problem-set.ts';
-import { speak } from '../../lib/say.ts';
+import { toleranceText } from '../../lib/practice/judge.ts';
+import type { SetProblem } from '../../lib/practice/problem-set.ts';
+import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';
 import Working from '../Practice/Working.tsx';
 import { answerText } from '../WorkedExample/answer-text.ts';

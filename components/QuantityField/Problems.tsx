@@ -1,5 +1,5 @@
 import type { Problem } from '../../lib/answer.ts';
-import { speak } from '../../lib/say.ts';
+import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';
 
 /** What is wrong with a field, by the field, announced when it changes. */

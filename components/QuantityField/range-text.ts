@@ -1,5 +1,5 @@
 import type { Bounds, PrintedInput, QuantityInput } from '../../lib/calculation.ts';
-import { printFraction, ruleOf } from '../../lib/inches.ts';
+import { printFraction, ruleOf } from '../../lib/text/inches.ts';
 import type { Unit } from '../../lib/units.ts';
 
 /** The values that are usual, or else those that are answered, as a sentence with braces. */

@@ -1,5 +1,5 @@
 import type { Citation } from '../../lib/calculation.ts';
-import { sourceName } from '../../lib/source-name.ts';
+import { sourceName } from '../../lib/text/source-name.ts';
 import Known from '../Known/Known.tsx';
 import { to } from '../Page/to.ts';
 import { sourceAnchor } from '../SourceList/source-anchor.ts';

@@ -1,4 +1,4 @@
-import { speakBoth } from '../../lib/say.ts';
+import { speakBoth } from '../../lib/text/say.ts';
 import Both from '../Units/Both.tsx';
 
 /** A sentence whose quantities follow the reader's units. */

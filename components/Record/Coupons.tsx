@@ -1,5 +1,5 @@
 import type { LearnerRecord } from '../../lib/files/learner-record.ts';
-import { movesOn, readiness } from '../../lib/readiness.ts';
+import { movesOn, readiness } from '../../lib/record/readiness.ts';
 
 interface Props {
   exercises: readonly { id: string; title: string; checks: number }[];

@@ -1,6 +1,6 @@
 import { Component } from 'preact';
-import { readDay } from '../../lib/day-text.ts';
 import type { Coupon } from '../../lib/files/learner-record.ts';
+import { readDay } from '../../lib/text/day-text.ts';
 
 interface Props {
   exercises: readonly { id: string; title: string }[];

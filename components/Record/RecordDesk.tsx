@@ -1,8 +1,8 @@
 import { Component } from 'preact';
 import { emptyRecord, type LearnerRecord, learnerRecord } from '../../lib/files/learner-record.ts';
-import { mergeLearnerRecords } from '../../lib/merge-learner-records.ts';
-import { withProblem } from '../../lib/record-changes.ts';
-import { type Due, roundOn } from '../../lib/review.ts';
+import { type Due, roundOn } from '../../lib/practice/review.ts';
+import { mergeLearnerRecords } from '../../lib/record/merge-learner-records.ts';
+import { withProblem } from '../../lib/record/record-changes.ts';
 import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import { to } from '../Page/to.ts';

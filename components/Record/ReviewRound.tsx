@@ -2,10 +2,10 @@ import { Component } from 'preact';
 import type { Calculation } from '../../lib/calculation.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import type { LearnerRecord } from '../../lib/files/learner-record.ts';
-import { toleranceText } from '../../lib/judge.ts';
-import { makeProblem } from '../../lib/problem.ts';
-import { type Due, setOfDay } from '../../lib/review.ts';
-import { speak } from '../../lib/say.ts';
+import { toleranceText } from '../../lib/practice/judge.ts';
+import { makeProblem } from '../../lib/practice/problem.ts';
+import { type Due, setOfDay } from '../../lib/practice/review.ts';
+import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';
 import AskedStep from '../Practice/AskedStep.tsx';
 

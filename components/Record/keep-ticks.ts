@@ -1,4 +1,4 @@
-import { withTicks } from '../../lib/record-changes.ts';
+import { withTicks } from '../../lib/record/record-changes.ts';
 import { today } from '../Shelf/today.ts';
 import { keep, recordShelf } from './keep.ts';
 

@@ -1,4 +1,4 @@
-import { withLessonRead } from '../../lib/record-changes.ts';
+import { withLessonRead } from '../../lib/record/record-changes.ts';
 import { today } from '../Shelf/today.ts';
 import { keep, recordShelf } from './keep.ts';
 

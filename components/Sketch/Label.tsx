@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { ruleOf } from '../../lib/inches.ts';
-import { type Printing, printQuantity, printStated } from '../../lib/quantity-text.ts';
+import { ruleOf } from '../../lib/text/inches.ts';
+import { type Printing, printQuantity, printStated } from '../../lib/text/quantity-text.ts';
 import { convert, type System, type Unit, unitFor } from '../../lib/units.ts';
 import Both from '../Units/Both.tsx';
 

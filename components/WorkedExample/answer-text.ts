@@ -1,6 +1,6 @@
 import type { Answer } from '../../lib/answer.ts';
 import type { Output } from '../../lib/calculation.ts';
-import { practical, shown } from '../../lib/shown.ts';
+import { practical, shown } from '../../lib/text/shown.ts';
 import type { System } from '../../lib/units.ts';
 
 /** An answer for one reader, with the practical size after it where there is one. */

@@ -5,8 +5,8 @@
 import { h, render } from 'preact';
 import type { Output } from '../../lib/calculation.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
-import { canBeAsked } from '../../lib/can-be-asked.ts';
-import { readGiven } from '../../lib/given-line.ts';
+import { canBeAsked } from '../../lib/practice/can-be-asked.ts';
+import { readGiven } from '../../lib/text/given-line.ts';
 import { calculationOf, givenOf, wantedOf } from '../Booth/read-example.ts';
 import type { Way } from './fade-row.ts';
 import { linesOf } from './lines-of.ts';

@@ -1,6 +1,6 @@
 import type { Given } from '../../lib/answer.ts';
 import type { Input, ListInput } from '../../lib/calculation.ts';
-import { printStated } from '../../lib/quantity-text.ts';
+import { printStated } from '../../lib/text/quantity-text.ts';
 import { convert, type System, unitFor, unitSign } from '../../lib/units.ts';
 
 interface Text {

@@ -1,5 +1,5 @@
-import { clockText, durationText } from '../../lib/clock-text.ts';
-import type { ExposureTrace } from '../../lib/exposure-trace.ts';
+import type { ExposureTrace } from '../../lib/exposure/exposure-trace.ts';
+import { clockText, durationText } from '../../lib/text/clock-text.ts';
 import type { DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import { hatch } from '../Sketch/hatch.ts';
 import Label from '../Sketch/Label.tsx';

@@ -1,5 +1,5 @@
-import { clockFace } from '../../lib/clock-text.ts';
 import { positionRegions } from '../../lib/geometry/position-regions.ts';
+import { clockFace } from '../../lib/text/clock-text.ts';
 import type { DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import { dial } from '../Drawing/dial.ts';
 import Handle, { typeInto } from '../Drawing/Handle.tsx';

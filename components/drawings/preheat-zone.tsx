@@ -1,4 +1,4 @@
-import { readQuantity } from '../../lib/quantity-text.ts';
+import { readQuantity } from '../../lib/text/quantity-text.ts';
 import { convert } from '../../lib/units.ts';
 import Dimension from '../Sketch/Dimension.tsx';
 import Label, { Size } from '../Sketch/Label.tsx';

@@ -4,8 +4,8 @@
  */
 import { answer, type Typed } from '../../lib/answer.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
-import { reported } from '../../lib/reported.ts';
-import { speak } from '../../lib/say.ts';
+import { reported } from '../../lib/text/reported.ts';
+import { speak } from '../../lib/text/say.ts';
 import { isUnit } from '../../lib/units.ts';
 import { systemTyped } from './system-typed.ts';
 

@@ -8,7 +8,7 @@
 import { readFileSync } from 'node:fs';
 import { answer } from '../../lib/answer.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
-import { speak } from '../../lib/say.ts';
+import { speak } from '../../lib/text/say.ts';
 import { batchReply } from './batch.ts';
 import { calculationIds } from './calculation-ids.ts';
 import { described } from './described.ts';

@@ -1,6 +1,6 @@
 /** A calculation as data: what it asks, what it answers, where it stops. Documents the library. */
 import type { Calculation, Input, Output } from '../../lib/calculation.ts';
-import { speak } from '../../lib/say.ts';
+import { speak } from '../../lib/text/say.ts';
 
 export const described = (id: string, calculation: Calculation): object => ({
   id,

@@ -1,13 +1,13 @@
 /** An answer as lines of text for a terminal. */
 import type { Answer, Typed } from '../../lib/answer.ts';
 import type { Calculation, Citation, Output } from '../../lib/calculation.ts';
-import { printQuantity } from '../../lib/quantity-text.ts';
-import { type Reported, reported } from '../../lib/reported.ts';
-import { speak } from '../../lib/say.ts';
-import { shownPrinted } from '../../lib/shown.ts';
 import { sourceOf } from '../../lib/sources.ts';
+import { printQuantity } from '../../lib/text/quantity-text.ts';
+import { type Reported, reported } from '../../lib/text/reported.ts';
+import { speak } from '../../lib/text/say.ts';
+import { shownPrinted } from '../../lib/text/shown.ts';
+import { workedLines } from '../../lib/text/worked-lines.ts';
 import type { System } from '../../lib/units.ts';
-import { workedLines } from '../../lib/worked-lines.ts';
 import { systemTyped } from './system-typed.ts';
 
 export function told(id: string, calculation: Calculation, typed: Typed, found: Answer): string {

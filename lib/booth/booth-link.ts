@@ -3,7 +3,7 @@
  * is in the link; nothing is looked up anywhere. A part that cannot be used is named and the rest
  * is kept, so that an old, a newer or a damaged link still opens.
  */
-import { quoted } from '../quoted.ts';
+import { quoted } from '../text/quoted.ts';
 import { readBoothNumber } from './booth-number.ts';
 import { type BoothWordInLink, boothQuantities, isBoothWord } from './booth-quantities.ts';
 

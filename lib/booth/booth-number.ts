@@ -1,7 +1,7 @@
 /** One number of a booth: read as it stands in a link or a box, written short, shown to both readers. */
-import { printFraction, ruleOf } from '../inches.ts';
-import { printStated, readQuantity } from '../quantity-text.ts';
-import { quoted } from '../quoted.ts';
+import { printFraction, ruleOf } from '../text/inches.ts';
+import { printStated, readQuantity } from '../text/quantity-text.ts';
+import { quoted } from '../text/quoted.ts';
 import { convert, type System, unitFor, unitOf, unitSign } from '../units.ts';
 import { type BoothWordInLink, boothQuantity } from './booth-quantities.ts';
 

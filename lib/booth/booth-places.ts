@@ -1,5 +1,5 @@
 /** Several booths in one line: `7-10, 12, grinder`. */
-import { quoted } from '../quoted.ts';
+import { quoted } from '../text/quoted.ts';
 
 export interface PlacesRead {
   places: string[];

@@ -3,7 +3,7 @@
  * one in the other system is converted and rounded. The typed one is the one that gives the other
  * when it is printed for that reader; where both do, the rounder.
  */
-import { printStated, readQuantity } from '../quantity-text.ts';
+import { printStated, readQuantity } from '../text/quantity-text.ts';
 import { convert, type System, type Unit, unitFor } from '../units.ts';
 
 export function typedText(shown: Record<System, string>, declared: Unit): string {

@@ -1,8 +1,8 @@
 import { defineFormula } from '../calculation.ts';
-import { depositedVolume } from '../electrode-deposit.ts';
 import { beadPerElectrode } from '../inputs/bead-per-electrode.ts';
 import { electrode } from '../inputs/electrode.ts';
 import { NoAnswer } from '../no-answer.ts';
+import { depositedVolume } from '../welds/electrode-deposit.ts';
 
 /**
  * The weld metal that one electrode leaves, spread evenly along what it lays. Core wire and weld

@@ -1,5 +1,5 @@
-import { type BentItem, itemsD11, itemsIX } from '../bent-items.ts';
 import { defineProcedure, type Reason } from '../calculation.ts';
+import { type BentItem, itemsD11, itemsIX } from '../inspection/bent-items.ts';
 import { bendD11, bendIX } from '../tables/bend-limits.ts';
 
 const verdicts = ['passes', 'fails', 'does not count: bend another strap'] as const;

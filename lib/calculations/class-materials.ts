@@ -4,10 +4,10 @@ import { rodMass } from '../class/rod-mass.ts';
 import { canPounds, rodsOf } from '../class/rods.ts';
 import { atBooth, hoursOf, type Turn } from '../class/turns.ts';
 import { orderedPipe } from '../inputs/pipe.ts';
-import { lengthText } from '../length-text.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { pipeSize, poundsPerFoot } from '../pipe-size.ts';
 import { classifications } from '../tables/classifications.ts';
+import { lengthText } from '../text/length-text.ts';
+import { pipeSize, poundsPerFoot } from '../welds/pipe-size.ts';
 
 const steel = 0.2836;
 const kinds = ['flat bar', 'plate', 'backing bar', 'pipe', 'none'] as const;

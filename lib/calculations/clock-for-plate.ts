@@ -1,9 +1,9 @@
 import { defineProcedure } from '../calculation.ts';
-import { clockFace } from '../clock-text.ts';
 import { clockOfWeld } from '../geometry/fixed-pipe.ts';
 import { weldAngles } from '../inputs/weld-angles.ts';
 import { positionNames } from '../tables/weld-positions.ts';
-import { positionRow, rowText } from '../weld-position.ts';
+import { clockFace } from '../text/clock-text.ts';
+import { positionRow, rowText } from '../welds/weld-position.ts';
 
 export default defineProcedure({
   title: 'The point of the clock that a plate stands for',

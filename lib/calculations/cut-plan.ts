@@ -1,7 +1,7 @@
-import { planBars, tooLong } from '../bar-plan.ts';
 import { defineProcedure } from '../calculation.ts';
-import { lengthText } from '../length-text.ts';
+import { planBars, tooLong } from '../cutting/bar-plan.ts';
 import { NoAnswer } from '../no-answer.ts';
+import { lengthText } from '../text/length-text.ts';
 
 const mostPieces = 10_000;
 

@@ -1,10 +1,10 @@
 import { defineProcedure } from '../calculation.ts';
-import { durationText, wallClock } from '../clock-text.ts';
-import { exposureStates, logEvents } from '../exposure-log.ts';
-import { exposureNow } from '../exposure-now.ts';
-import { exposureTrace } from '../exposure-trace.ts';
+import { exposureStates, logEvents } from '../exposure/exposure-log.ts';
+import { exposureNow } from '../exposure/exposure-now.ts';
+import { exposureTrace } from '../exposure/exposure-trace.ts';
+import { holdRule, rebakeRule, tagRule } from '../exposure/oven-rules.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
-import { holdRule, rebakeRule, tagRule } from '../oven-rules.ts';
+import { durationText, wallClock } from '../text/clock-text.ts';
 
 export default defineProcedure({
   title: 'Electrodes out of the oven',

@@ -1,5 +1,4 @@
 import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
-import { printFraction } from '../inches.ts';
 import { NoAnswer } from '../no-answer.ts';
 import {
   citeFilletMinimum,
@@ -8,6 +7,7 @@ import {
   filletCodes,
   filletMinimumRows,
 } from '../tables/fillet-minimum.ts';
+import { printFraction } from '../text/inches.ts';
 import { convert } from '../units.ts';
 
 type ElectrodeKind = 'low-hydrogen' | 'not low-hydrogen';

@@ -3,13 +3,13 @@ import { filletLayers } from '../geometry/fillet-layers.ts';
 import { filletPasses } from '../geometry/fillet-passes.ts';
 import { onePass } from '../inputs/one-pass.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { passAreaOf, passesFor, saidArea } from '../pass-area.ts';
 import {
   citePassLimits,
   passLimits,
   positions,
   saidLimit,
 } from '../tables/prequalified-limits-d1.1.ts';
+import { passAreaOf, passesFor, saidArea } from '../welds/pass-area.ts';
 
 const inch = 25.4;
 const mostPasses = 300;

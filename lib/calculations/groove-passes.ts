@@ -5,7 +5,6 @@ import { bottomOf, halfWidthAt, inUnit, layerArea, layersOf } from '../geometry/
 import { grooveShape } from '../inputs/groove-shape.ts';
 import { onePass } from '../inputs/one-pass.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { passAreaOf, passesFor, saidArea } from '../pass-area.ts';
 import {
   citePassLimits,
   type PrintedSize,
@@ -13,6 +12,7 @@ import {
   positions,
   saidLimit,
 } from '../tables/prequalified-limits-d1.1.ts';
+import { passAreaOf, passesFor, saidArea } from '../welds/pass-area.ts';
 
 const inch = 25.4;
 const mostPasses = 300;

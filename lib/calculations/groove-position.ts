@@ -1,7 +1,7 @@
 import { defineProcedure } from '../calculation.ts';
 import { weldAngles } from '../inputs/weld-angles.ts';
 import { positionNames, positionRows } from '../tables/weld-positions.ts';
-import { positionRow, rowHolds, rowText } from '../weld-position.ts';
+import { positionRow, rowHolds, rowText } from '../welds/weld-position.ts';
 
 export default defineProcedure({
   title: 'Position of a weld',

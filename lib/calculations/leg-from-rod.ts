@@ -1,9 +1,9 @@
 import { defineFormula } from '../calculation.ts';
-import { depositedVolume } from '../electrode-deposit.ts';
 import { beadPerElectrode } from '../inputs/bead-per-electrode.ts';
 import { electrode } from '../inputs/electrode.ts';
 import { filletBuild } from '../inputs/fillet-build.ts';
 import { NoAnswer } from '../no-answer.ts';
+import { depositedVolume } from '../welds/electrode-deposit.ts';
 
 const { diameter, electrodeLength, stub, coatingFraction, recovery } = electrode;
 

@@ -1,10 +1,10 @@
 import { defineProcedure } from '../calculation.ts';
-import { clockText, durationText, wallClock } from '../clock-text.ts';
+import { refuseOvenAdvice } from '../exposure/low-hydrogen-only.ts';
+import { holdRule } from '../exposure/oven-rules.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
-import { refuseOvenAdvice } from '../low-hydrogen-only.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { holdRule } from '../oven-rules.ts';
 import { exposureOf } from '../tables/exposure-d1.1.ts';
+import { clockText, durationText, wallClock } from '../text/clock-text.ts';
 
 export default defineProcedure({
   title: 'Electrodes for an evening',

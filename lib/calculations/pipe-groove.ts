@@ -3,8 +3,8 @@ import { ringVolume } from '../geometry/ring-volume.ts';
 import { electrode } from '../inputs/electrode.ts';
 import { orderedPipe } from '../inputs/pipe.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { pipeSize } from '../pipe-size.ts';
 import { citePipe } from '../tables/pipe-b36.10.ts';
+import { pipeSize } from '../welds/pipe-size.ts';
 
 export default defineProcedure({
   title: 'Groove round a pipe',

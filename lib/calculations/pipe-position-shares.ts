@@ -1,8 +1,8 @@
 import { defineProcedure } from '../calculation.ts';
-import { clockFace } from '../clock-text.ts';
 import { positionRegions } from '../geometry/position-regions.ts';
 import { fixedPipe } from '../inputs/fixed-pipe.ts';
 import { type Position, positionNames } from '../tables/weld-positions.ts';
+import { clockFace } from '../text/clock-text.ts';
 
 const share = (label: string, symbol: string) => ({ label, symbol, unit: 'percent' }) as const;
 

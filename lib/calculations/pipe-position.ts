@@ -1,9 +1,9 @@
 import { defineProcedure } from '../calculation.ts';
-import { clockFace } from '../clock-text.ts';
 import { weldAtClock } from '../geometry/fixed-pipe.ts';
 import { fixedPipe } from '../inputs/fixed-pipe.ts';
 import { positionNames } from '../tables/weld-positions.ts';
-import { positionRow, rowText } from '../weld-position.ts';
+import { clockFace } from '../text/clock-text.ts';
+import { positionRow, rowText } from '../welds/weld-position.ts';
 
 export default defineProcedure({
   title: 'Position on a fixed pipe',

@@ -1,7 +1,7 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
 import { orderedPipe } from '../inputs/pipe.ts';
-import { pipeSize, poundsPerFoot } from '../pipe-size.ts';
 import { citePipe, pipeDisagreements } from '../tables/pipe-b36.10.ts';
+import { pipeSize, poundsPerFoot } from '../welds/pipe-size.ts';
 
 export default defineProcedure({
   title: 'Pipe sizes',

@@ -1,5 +1,4 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
-import { printFraction } from '../inches.ts';
 import { NoAnswer } from '../no-answer.ts';
 import {
   categories,
@@ -8,6 +7,7 @@ import {
   preheatSteels,
   thinnest,
 } from '../tables/preheat-d1.1.ts';
+import { printFraction } from '../text/inches.ts';
 
 export default defineProcedure({
   title: 'Minimum preheat by the structural code',

@@ -1,5 +1,5 @@
 import { defineFormula, type Reason } from '../calculation.ts';
-import { printFraction, ruleOf } from '../inches.ts';
+import { printFraction, ruleOf } from '../text/inches.ts';
 
 /** Shares of the core diameter between which shops set an open root. */
 const openingShares = { least: 0.75, most: 1 };

@@ -1,8 +1,8 @@
 import { defineFormula } from '../calculation.ts';
-import { depositedVolume } from '../electrode-deposit.ts';
 import { electrode } from '../inputs/electrode.ts';
 import { filletBuild, filletLeg } from '../inputs/fillet-build.ts';
 import { NoAnswer } from '../no-answer.ts';
+import { depositedVolume } from '../welds/electrode-deposit.ts';
 
 const { diameter, electrodeLength, stub, coatingFraction, recovery } = electrode;
 

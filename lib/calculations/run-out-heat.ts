@@ -1,7 +1,7 @@
 import { defineFormula } from '../calculation.ts';
 import { consumedLength, coreDiameter, runOut, runOutFactor } from '../inputs/run-out.ts';
-import { arcEfficiency, heatGiven } from '../run-out.ts';
 import { runOutSource } from '../tables/run-out-factors.ts';
+import { arcEfficiency, heatGiven } from '../welds/run-out.ts';
 
 export default defineFormula({
   title: 'Heat input from run-out',

@@ -1,7 +1,7 @@
 import { defineFormula } from '../calculation.ts';
 import { consumedLength, coreDiameter, runOutFactor } from '../inputs/run-out.ts';
-import { heatGiven } from '../run-out.ts';
 import { runOutSource } from '../tables/run-out-factors.ts';
+import { heatGiven } from '../welds/run-out.ts';
 
 export default defineFormula({
   title: 'Run-out for a heat input',

@@ -7,8 +7,8 @@ import {
 } from '../calculation.ts';
 import type { Point } from '../geometry/outline.ts';
 import { distance } from '../geometry/smooth-curve.ts';
-import { type Measured, measuredSection } from '../measured-section.ts';
 import { NoAnswer } from '../no-answer.ts';
+import { type Measured, measuredSection } from '../section/measured-section.ts';
 
 const coordinate = (label: string, symbol: string) =>
   ({

@@ -1,5 +1,4 @@
 import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
-import { type Backing, covers, type FNumber } from '../filler-cover.ts';
 import { NoAnswer } from '../no-answer.ts';
 import { classifications } from '../tables/classifications.ts';
 import { readDigits } from '../tables/electrodes-a5.1.ts';
@@ -11,6 +10,7 @@ import {
   sizesD11,
   specimensOf,
 } from '../tables/test-sizes.ts';
+import { type Backing, covers, type FNumber } from '../welds/filler-cover.ts';
 
 const backings = ['with backing', 'without backing'] as const satisfies readonly Backing[];
 const progressions = ['uphill', 'downhill', 'none'] as const;

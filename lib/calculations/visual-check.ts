@@ -4,9 +4,9 @@ import {
   type PrintedInput,
   type Reason,
 } from '../calculation.ts';
+import { visualItems } from '../inspection/visual-items.ts';
 import { NoAnswer } from '../no-answer.ts';
 import { purposes } from '../tables/visual-limits.ts';
-import { visualItems } from '../visual-items.ts';
 
 const yesNo = (label: string, obtain: string) =>
   ({

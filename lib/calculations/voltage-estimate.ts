@@ -1,9 +1,9 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
 import { consumedLength, coreDiameter } from '../inputs/run-out.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { arcEfficiency, heatGiven } from '../run-out.ts';
 import { tradeSize } from '../tables/electrode-sizes.ts';
 import { runOutFactorOf, runOutSource } from '../tables/run-out-factors.ts';
+import { arcEfficiency, heatGiven } from '../welds/run-out.ts';
 
 interface Found {
   way: 'run-out of a whole electrode' | 'meter' | 'guess';

@@ -1,8 +1,8 @@
 /** The learners of a board as a table, out and in. */
 import { type Cell, readCsv, writeCsv } from '../csv.ts';
-import { readDay } from '../day-text.ts';
 import { type ClassBoard, newLearner } from '../files/class-board.ts';
-import { quoted } from '../quoted.ts';
+import { readDay } from '../text/day-text.ts';
+import { quoted } from '../text/quoted.ts';
 import type { BoardExercise, Standing } from './standing.ts';
 
 /** Columns that come in again; the others are computed. */

@@ -1,5 +1,5 @@
 /** The metal of a class by section, each with its cutting plan. */
-import { type BarPlan, planBars, type Stock, tooLong } from '../bar-plan.ts';
+import { type BarPlan, planBars, type Stock, tooLong } from '../cutting/bar-plan.ts';
 import type { CouponPiece } from './class-exercise.ts';
 import { attemptsOf, type Turn } from './turns.ts';
 

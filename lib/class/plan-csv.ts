@@ -1,6 +1,6 @@
 /** The lists of a class plan as tables for a spreadsheet, in the reader's units. */
 import { type Cell, writeCsv } from '../csv.ts';
-import { speak } from '../say.ts';
+import { speak } from '../text/say.ts';
 import { convert, type System, type Unit, unitFor } from '../units.ts';
 import type { ClassNeeds } from './class-needs.ts';
 import { costsOf } from './costs.ts';

@@ -4,7 +4,7 @@
  */
 import type { Input } from '../calculation.ts';
 import type { ClassPlan, PlannedExercise } from '../files/class-plan.ts';
-import { quoted } from '../quoted.ts';
+import { quoted } from '../text/quoted.ts';
 import type { ClassExercise } from './class-exercise.ts';
 import type { ClassChoices } from './class-needs.ts';
 import { readField } from './read-field.ts';

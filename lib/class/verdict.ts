@@ -1,4 +1,4 @@
-import { durationText } from '../clock-text.ts';
+import { durationText } from '../text/clock-text.ts';
 import type { ClassNeeds } from './class-needs.ts';
 
 /** Demand against supply in one sentence. An overfull plan is called overfull, never anything else. */

@@ -4,7 +4,7 @@
  */
 import type { Position } from '../tables/weld-positions.ts';
 import { positionRows } from '../tables/weld-positions.ts';
-import { positionRow } from '../weld-position.ts';
+import { positionRow } from '../welds/weld-position.ts';
 import { weldAtClock } from './fixed-pipe.ts';
 
 export interface Region {

@@ -1,7 +1,7 @@
 /** Judges the readings of one coupon against the limits of its exercise: point by point, then in all. */
 import type { SheetPoint } from '../booth/exercise-sheet.ts';
-import { printStated, readQuantity } from '../quantity-text.ts';
-import { quoted } from '../quoted.ts';
+import { printStated, readQuantity } from '../text/quantity-text.ts';
+import { quoted } from '../text/quoted.ts';
 import { convert, type System, type Unit, unitFor, unitOf } from '../units.ts';
 import { limitSense, type Sense } from './limit-sense.ts';
 import { byEye, type Rubric, rubricOf } from './rubric.ts';

@@ -2,8 +2,8 @@
 import type { SheetPoint } from '../booth/exercise-sheet.ts';
 import { readCsv, writeCsv } from '../csv.ts';
 import type { GradedCoupon, GradedExercise } from '../files/grading-book.ts';
-import { quoted } from '../quoted.ts';
-import { speak } from '../say.ts';
+import { quoted } from '../text/quoted.ts';
+import { speak } from '../text/say.ts';
 import type { System } from '../units.ts';
 import { grade } from './grade.ts';
 

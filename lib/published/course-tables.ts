@@ -3,7 +3,7 @@ import { exercisesInOrder } from '../curriculum/ask.ts';
 import { covered, skillRows } from '../curriculum/coverage.ts';
 import type { Curriculum } from '../curriculum/curriculum.ts';
 import { hoursByLesson } from '../curriculum/hours.ts';
-import { speak } from '../say.ts';
+import { speak } from '../text/say.ts';
 import { type PublishedTable, publishedTable, several } from './table.ts';
 
 const round = (hours: number): number => Math.round(hours * 1000) / 1000;

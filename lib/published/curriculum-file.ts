@@ -2,7 +2,7 @@
 import { exercisesInOrder } from '../curriculum/ask.ts';
 import type { Curriculum } from '../curriculum/curriculum.ts';
 import { audit } from '../curriculum/rules.ts';
-import { speak } from '../say.ts';
+import { speak } from '../text/say.ts';
 import { publishedVersion } from './version.ts';
 
 const say = (text: string): string => speak(text, 'us');

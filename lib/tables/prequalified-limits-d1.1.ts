@@ -4,7 +4,7 @@
  * a 1/2 in single pass uphill is allowed, and no beginner makes one with a 1/8 in electrode.
  */
 import type { Citation } from '../calculation.ts';
-import { printFraction } from '../inches.ts';
+import { printFraction } from '../text/inches.ts';
 
 export const positions = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
 export type Position = (typeof positions)[number];

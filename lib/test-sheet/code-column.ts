@@ -1,11 +1,11 @@
 /** What one code says of a test, in words for a sheet. Every rule is asked for through answer(). */
 import { type Answered, answer, type Problem, type Typed } from '../answer.ts';
 import type { Citation, ListOutput, Output, Reason } from '../calculation.ts';
-import { speak } from '../say.ts';
-import { nothing, shown, shownCell } from '../shown.ts';
-import { sourceName } from '../source-name.ts';
 import { cutPlace } from '../tables/cut-places.ts';
 import type { Form } from '../tables/test-positions.ts';
+import { speak } from '../text/say.ts';
+import { nothing, shown, shownCell } from '../text/shown.ts';
+import { sourceName } from '../text/source-name.ts';
 import type { System } from '../units.ts';
 import type { SheetCode, SheetRules } from './sheet-rules.ts';
 

@@ -2,9 +2,9 @@
 import { answer, type Problem, type Typed } from '../answer.ts';
 import type { Output } from '../calculation.ts';
 import type { State } from '../page-state.ts';
-import { printQuantity } from '../quantity-text.ts';
-import { speak } from '../say.ts';
-import { shown } from '../shown.ts';
+import { printQuantity } from '../text/quantity-text.ts';
+import { speak } from '../text/say.ts';
+import { shown } from '../text/shown.ts';
 import { convert, type System, unitFor } from '../units.ts';
 import { type CodeColumn, codeColumn } from './code-column.ts';
 import { codes, type SheetCode, type SheetRules } from './sheet-rules.ts';

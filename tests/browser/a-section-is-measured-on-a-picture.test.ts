@@ -1,8 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
-import { sampleMarks, samplePicture, sampleTruth } from '../../lib/sample-section.ts';
-import { markNames } from '../../lib/section-marks.ts';
+import { sampleMarks, samplePicture, sampleTruth } from '../../lib/section/sample-section.ts';
+import { markNames } from '../../lib/section/section-marks.ts';
 import { site } from '../site/built-site.ts';
 import { type Reader, type Visit, visit } from './reader.ts';
 

@@ -8,7 +8,7 @@ import { calculationIds } from '../../content/commands/calculation-ids.ts';
 import { answer, type Typed } from '../../lib/answer.ts';
 import type { Calculation, Input, Output } from '../../lib/calculation.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
-import { speak } from '../../lib/say.ts';
+import { speak } from '../../lib/text/say.ts';
 
 const calculations = await Promise.all(
   calculationIds().map(async (id) => ({ id, calculation: await loadCalculation(id) })),

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { readCurriculum } from '../../content/read-curriculum.ts';
 import { introducedIn } from '../../lib/curriculum/ask.ts';
-import { speak } from '../../lib/say.ts';
+import { speak } from '../../lib/text/say.ts';
 import { site } from './built-site.ts';
 
 const course = await readCurriculum();

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readExercises } from '../../../content/read-exercises.ts';
 import { answer } from '../../../lib/answer.ts';
 import { loadCalculation } from '../../../lib/calculations.ts';
-import { readQuantity } from '../../../lib/quantity-text.ts';
+import { readQuantity } from '../../../lib/text/quantity-text.ts';
 
 /** The plate positions that the clock of a fixed pipe goes through. */
 const goesThrough: Record<string, string[]> = {

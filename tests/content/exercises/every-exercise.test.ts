@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readExercises } from '../../../content/read-exercises.ts';
 import { readingOrder } from '../../../content/reading-order.ts';
-import { readQuantity } from '../../../lib/quantity-text.ts';
-import { speakBoth } from '../../../lib/say.ts';
+import { readQuantity } from '../../../lib/text/quantity-text.ts';
+import { speakBoth } from '../../../lib/text/say.ts';
 
 const exercises = readExercises();
 const slugs = exercises.map(({ slug }) => slug);

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { SheetPoint } from '../../../lib/booth/exercise-sheet.ts';
 import { grade, ownLimitSaid } from '../../../lib/grading/grade.ts';
 import { type Rubric, standardPoint, standardRubric } from '../../../lib/grading/rubric.ts';
-import { speak } from '../../../lib/say.ts';
+import { speak } from '../../../lib/text/say.ts';
 
 // D1.1, 4.8.1 and 4.30.1 (2000), as quoted: undercut no deeper than 1/32 in, 1 mm.
 const undercut: SheetPoint = {

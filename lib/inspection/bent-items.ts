@@ -1,0 +1,114 @@
+/** The openings of one bent strap, judged item by item under both codes. */
+import type { Citation, Printed } from '../calculation.ts';
+import { bendD11, bendIX } from '../tables/bend-limits.ts';
+import { printStated } from '../text/quantity-text.ts';
+import type { System } from '../units.ts';
+
+export interface Opening {
+  size: Printed;
+  place: 'face' | 'corner';
+  cause: 'none seen' | 'slag or incomplete fusion';
+}
+export type BentVerdict = 'pass' | 'fail' | 'bend another strap';
+export interface BentItem {
+  code: 'AWS D1.1' | 'ASME IX';
+  item: string;
+  verdict: BentVerdict;
+  reading: string;
+  limit: string;
+  cite: Citation;
+}
+
+type Pair = Record<System, number>;
+const touch = 1 + 1e-9;
+const over = ({ value, system }: Printed, limit: Pair) => value > limit[system] * touch;
+const flawed = ({ cause }: Opening) => cause !== 'none seen';
+
+const told = (pair: Pair) =>
+  `{${printStated(pair.us, 'in').replace(/\s*in$/u, '')} in|${pair.metric} mm}`;
+const tell = (value: number, system: System) =>
+  printStated(value, system === 'us' ? 'in' : 'mm').replace('\u00a0', ' ');
+const inSystem = ({ value, system }: Printed, wanted: System) =>
+  system === wanted ? value : wanted === 'us' ? value / 25.4 : value * 25.4;
+
+/** The largest of them as a reading, in the system it was measured in. */
+function largest(openings: readonly Opening[]): string {
+  const [first, ...rest] = openings;
+  if (!first) return 'none';
+  const { size } = rest.reduce(
+    (best, one) => (inSystem(one.size, 'us') > inSystem(best.size, 'us') ? one : best),
+    first,
+  );
+  return tell(size.value, size.system);
+}
+
+function oneByOne(
+  code: BentItem['code'],
+  item: string,
+  openings: readonly Opening[],
+  limit: Pair,
+  cite: Citation,
+  otherwise: BentVerdict = 'fail',
+): BentItem {
+  const bad = openings.some(({ size }) => over(size, limit));
+  const text = `no longer than ${told(limit)}`;
+  return {
+    code,
+    item,
+    verdict: bad ? otherwise : 'pass',
+    reading: largest(openings),
+    limit: text,
+    cite,
+  };
+}
+
+/** A corner crack with slag or incomplete fusion in it is an opening like any other. */
+const likeOpenings = (all: readonly Opening[]) =>
+  all.filter((one) => one.place === 'face' || flawed(one));
+const bareCorners = (all: readonly Opening[]) =>
+  all.filter((one) => one.place === 'corner' && !flawed(one));
+
+export function itemsD11(all: readonly Opening[]): BentItem[] {
+  const { cite, corner, countedFrom, largest: most, sum } = bendD11;
+  const counted = likeOpenings(all).filter(
+    ({ size }) => over(size, countedFrom) && !over(size, most),
+  );
+  const system =
+    counted.every(({ size }) => size.system === 'metric') && counted.length > 0 ? 'metric' : 'us';
+  const total = counted.reduce((added, { size }) => added + inSystem(size, system), 0);
+  return [
+    oneByOne('AWS D1.1', 'Largest opening', likeOpenings(all), most, cite),
+    {
+      code: 'AWS D1.1',
+      item: 'Openings added up',
+      verdict: total > sum[system] * touch ? 'fail' : 'pass',
+      reading: counted.length === 0 ? 'none' : tell(Number(total.toFixed(4)), system),
+      limit: `those longer than ${told(countedFrom)}, up to ${told(most)}, add up to at most ${told(sum)}`,
+      cite,
+    },
+    oneByOne(
+      'AWS D1.1',
+      'Corner crack without a flaw in it',
+      bareCorners(all),
+      corner,
+      cite,
+      'bend another strap',
+    ),
+  ];
+}
+
+export function itemsIX(all: readonly Opening[]): BentItem[] {
+  const { cite, largest: most } = bendIX;
+  const corners = bareCorners(all);
+  return [
+    oneByOne('ASME IX', 'Largest opening', likeOpenings(all), most, cite),
+    {
+      code: 'ASME IX',
+      item: 'Corner crack without a flaw in it',
+      verdict: 'pass',
+      reading: largest(corners),
+      limit: 'not counted',
+      cite,
+    },
+  ];
+}

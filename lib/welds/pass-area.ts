@@ -1,0 +1,26 @@
+import { NoAnswer } from '../no-answer.ts';
+import { depositedVolume, type Electrode } from './electrode-deposit.ts';
+
+interface OnePass extends Electrode {
+  /** Rules over the electrode. */
+  passArea?: number | undefined;
+  runOut: number;
+}
+
+/** Section area of one pass, in the square of the unit of the lengths. */
+export function passAreaOf({ passArea, runOut, ...electrode }: OnePass): number {
+  if (electrode.stub >= electrode.electrodeLength)
+    throw new NoAnswer('The stub is as long as the electrode: nothing was melted', 'stub');
+  return passArea ?? depositedVolume(electrode) / runOut;
+}
+
+/**
+ * As many passes as an area takes. A hand keeps the area of a pass no closer than one part in a
+ * hundred, so that much calls for no pass more.
+ */
+export const passesFor = (area: number, passArea: number): number =>
+  Math.max(1, Math.ceil(area / (1.01 * passArea)));
+
+/** An area in a sentence. */
+export const saidArea = (squareInches: number): string =>
+  `{${Number(squareInches.toPrecision(3))} in2}`;

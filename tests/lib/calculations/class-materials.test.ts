@@ -1,0 +1,93 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { answer } from '../../../lib/answer.ts';
+import classMaterials from '../../../lib/calculations/class-materials.ts';
+
+const row = fc.record({
+  piece: fc.constantFrom('flat bar', 'backing bar', 'pipe'),
+  thickness: fc.constantFrom('1/4 in', '3/8 in'),
+  width: fc.constantFrom('3 in', '4 in'),
+  nps: fc.constantFrom('2', '6'),
+  schedule: fc.constant('80'),
+  length: fc.integer({ min: 2, max: 40 }).map((it) => `${it} in`),
+  pieces: fc.integer({ min: 0, max: 4 }).map(String),
+  classification: fc.constantFrom('E7018', 'E6010'),
+  diameter: fc.constantFrom('1/8 in', '3/32 in'),
+  electrodes: fc.integer({ min: 0, max: 30 }).map(String),
+  minutes: fc.integer({ min: 0, max: 300 }).map(String),
+  attempts: fc.integer({ min: 0, max: 5 }).map(String),
+});
+
+const asked = fc.record({
+  exercises: fc.array(row, { minLength: 1, maxLength: 12 }),
+  learners: fc.integer({ min: 1, max: 40 }).map(String),
+  spare: fc.integer({ min: 0, max: 50 }).map(String),
+});
+
+function needs(typed: Parameters<typeof answer>[1]) {
+  const answered = answer(classMaterials, typed);
+  if (!answered.ok) throw new Error(JSON.stringify(answered.problems));
+  return answered.results as {
+    bars: { section: string; pieces: number; bars: number; mass: number; lowerBound: number }[];
+    electrodes: { kind: string; pieces: number; mass: number; cans: number }[];
+    boothHours: number;
+    hoursEach: number;
+  };
+}
+
+test('counts by section and kind what adding row by row counts', () => {
+  fc.assert(
+    fc.property(asked, (typed) => {
+      const found = needs(typed);
+      const learners = Number(typed.learners);
+      const wanted = new Map<string, number>();
+      const burned = new Map<string, number>();
+      let minutes = 0;
+      for (const it of typed.exercises) {
+        const times = learners * Number(it.attempts);
+        const size =
+          it.piece === 'pipe'
+            ? `pipe NPS ${it.nps} Sch 80`
+            : `${it.piece} {${it.thickness}} × {${it.width}}`;
+        const kind = `${it.classification} {${it.diameter}}`;
+        wanted.set(size, (wanted.get(size) ?? 0) + times * Number(it.pieces));
+        burned.set(kind, (burned.get(kind) ?? 0) + times * Number(it.electrodes));
+        minutes += times * Number(it.minutes);
+      }
+      const present = (map: Map<string, number>) =>
+        [...map].filter(([, count]) => count > 0).sort();
+      expect(found.bars.map((it): [string, number] => [it.section, it.pieces]).sort()).toEqual(
+        present(wanted),
+      );
+      const spare = 100 + Number(typed.spare);
+      expect(found.electrodes.map((it): [string, number] => [it.kind, it.pieces]).sort()).toEqual(
+        present(burned).map(([kind, count]) => [kind, Math.ceil((count * spare) / 100)]),
+      );
+      expect(found.boothHours).toBeCloseTo(minutes / 60, 9);
+      expect(found.hoursEach * learners).toBeCloseTo(minutes / 60, 9);
+      for (const it of found.bars) expect(it.lowerBound).toBeLessThanOrEqual(it.bars);
+      for (const it of found.electrodes) expect(it.cans * 10).toBeGreaterThanOrEqual(it.mass);
+    }),
+  );
+});
+
+test('a piece longer than its bar, no learner and a half-told row each get a sentence', () => {
+  const bar = { piece: 'flat bar', thickness: '3/8 in', width: '4 in', pieces: '1' };
+  const refused = (typed: Parameters<typeof answer>[1]) => {
+    const answered = answer(classMaterials, typed);
+    return answered.ok ? [] : answered.problems;
+  };
+  expect(refused({ exercises: [{ ...bar, length: '21 ft' }], learners: '4' })).toEqual([
+    {
+      field: 'exercises',
+      text: 'A piece of {252 in} is longer than a trimmed bar of flat bar {3/8 in} × {4 in}',
+    },
+  ]);
+  expect(refused({ exercises: [{ ...bar, length: '8 in' }], learners: '0' })[0]?.field).toBe(
+    'learners',
+  );
+  expect(refused({ exercises: [bar], learners: '4' })).toEqual([
+    { field: 'exercises.1.length', text: 'Length of the piece is missing' },
+  ]);
+  expect(refused({ exercises: [], learners: '4' })[0]?.text).toBe('Give at least one exercise');
+});

@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import coolingTime from '../../../lib/calculations/cooling-time.ts';
+
+const heatInput = fc.double({ min: 0.1, max: 10, noNaN: true });
+const startTemperature = fc.double({ min: -50, max: 450, noNaN: true });
+const factor = fc.double({ min: 0.3, max: 1, noNaN: true });
+const plain = { shapeFactor3d: 1, shapeFactor2d: 1 };
+
+describe('cooling-time', () => {
+  it('meets at the transition thickness from both sides', () => {
+    fc.assert(
+      fc.property(
+        heatInput,
+        startTemperature,
+        factor,
+        factor,
+        (heatInput, startTemperature, shapeFactor3d, shapeFactor2d) => {
+          const given = { heatInput, startTemperature, shapeFactor3d, shapeFactor2d };
+          const { transitionThickness } = coolingTime.compute({ ...given, thickness: 10 });
+          const below = coolingTime.compute({
+            ...given,
+            thickness: transitionThickness * (1 - 1e-9),
+          });
+          const above = coolingTime.compute({
+            ...given,
+            thickness: transitionThickness * (1 + 1e-9),
+          });
+          expect(below.regime).toBe('thin plate');
+          expect(above.regime).toBe('thick plate');
+          expect(below.time / above.time).toBeCloseTo(1, 7);
+        },
+      ),
+    );
+  });
+
+  it('is the longer of the two times: a thin plate cannot cool faster than a thick one', () => {
+    fc.assert(
+      fc.property(
+        heatInput,
+        startTemperature,
+        fc.double({ min: 2, max: 400, noNaN: true }),
+        (heatInput, startTemperature, thickness) => {
+          const given = { heatInput, startTemperature, ...plain };
+          const thick = coolingTime.compute({ ...given, thickness: 1e6 }).time;
+          const thin =
+            coolingTime.compute({ ...given, thickness: 1e-3 }).time * (1e-3 / thickness) ** 2;
+          const { time } = coolingTime.compute({ ...given, thickness });
+          expect(time / Math.max(thick, thin)).toBeCloseTo(1, 9);
+        },
+      ),
+    );
+  });
+
+  it('never falls with more heat or a warmer start', () => {
+    fc.assert(
+      fc.property(
+        heatInput,
+        startTemperature,
+        fc.double({ min: 2, max: 400, noNaN: true }),
+        (heatInput, startTemperature, thickness) => {
+          const at = (Q: number, T: number) =>
+            coolingTime.compute({ heatInput: Q, startTemperature: T, thickness, ...plain }).time;
+          const time = at(heatInput, startTemperature);
+          expect(at(heatInput * 1.1, startTemperature)).toBeGreaterThan(time);
+          expect(at(heatInput, startTemperature + 5)).toBeGreaterThan(time);
+        },
+      ),
+    );
+  });
+});

@@ -1,0 +1,47 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import filterShade from '../../../lib/calculations/filter-shade.ts';
+
+const diameters = fc.double({ min: 0.04, max: 0.4, noNaN: true });
+const currents = fc.double({ min: 5, max: 550, noNaN: true });
+
+/** 29 CFR 1910.133(a)(5) restated as a reader reads it: which rows can this electrode stand in? */
+function leastByReading(parts: number, current: number): number {
+  const rows = [
+    { shade: 7, holds: parts < 3 || current < 60 },
+    { shade: 8, holds: (parts >= 3 && parts <= 5) || (current >= 60 && current <= 160) },
+    { shade: 10, holds: (parts >= 5 && parts <= 8) || (current >= 160 && current <= 250) },
+    { shade: 11, holds: parts > 8 || (current >= 250 && current <= 550) },
+  ];
+  return rows.findLast(({ holds }) => holds)?.shade ?? 0;
+}
+
+describe('filter-shade', () => {
+  it('takes the last row of the federal table that the size or the current stands in', () => {
+    for (const parts of [2, 2.9, 3, 4, 5, 6, 8, 8.2, 10, 12])
+      for (const current of [30, 59, 60, 125, 160, 161, 200, 250, 251, 400, 550])
+        expect(
+          filterShade.compute({ diameter: parts / 32, current }).minimumShade,
+          `${parts}/32 in, ${current} A`,
+        ).toBe(leastByReading(parts, current));
+  });
+
+  it('never starts lighter than the law allows, and never below 10', () => {
+    fc.assert(
+      fc.property(diameters, currents, (diameter, current) => {
+        const { startShade, minimumShade } = filterShade.compute({ diameter, current });
+        return startShade >= minimumShade && startShade >= 10;
+      }),
+    );
+  });
+
+  it('gets no lighter with more current', () => {
+    fc.assert(
+      fc.property(diameters, currents, currents, (diameter, a, b) => {
+        const weak = filterShade.compute({ diameter, current: Math.min(a, b) });
+        const strong = filterShade.compute({ diameter, current: Math.max(a, b) });
+        return strong.minimumShade >= weak.minimumShade && strong.startShade >= weak.startShade;
+      }),
+    );
+  });
+});

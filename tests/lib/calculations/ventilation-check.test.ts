@@ -1,0 +1,41 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { answer } from '../../../lib/answer.ts';
+import ventilationCheck from '../../../lib/calculations/ventilation-check.ts';
+
+const room = fc.record({
+  welders: fc.integer({ min: 1, max: 40 }).map(String),
+  roomVolume: fc.integer({ min: 1000, max: 900_000 }).map((size) => `${size} ft3`),
+  ceilingHeight: fc.integer({ min: 8, max: 40 }).map((height) => `${height} ft`),
+  crossFlow: fc.constantFrom('free', 'obstructed'),
+});
+
+describe('ventilation-check', () => {
+  it('asks for exhaust at the arc in every room, first, and never says that none is needed', () => {
+    fc.assert(
+      fc.property(room, (given) => {
+        const answered = answer(ventilationCheck, given);
+        if (!answered.ok) throw new Error(answered.problems[0]?.text);
+        expect(answered.results.first).toBe('local exhaust at each booth');
+        expect(answered.because[0]?.text).toContain('{100 ft/min|30 m/min}');
+        const words = JSON.stringify([answered.results, answered.because]);
+        expect(words).not.toMatch(/no (mechanical )?ventilation|not needed|none needed/i);
+      }),
+    );
+  });
+
+  it('reaches the room rule by any one of its three conditions', () => {
+    fc.assert(
+      fc.property(room, (given) => {
+        const answered = answer(ventilationCheck, given);
+        const reached =
+          Number.parseInt(given.roomVolume, 10) < 10_000 * Number(given.welders) ||
+          Number.parseInt(given.ceilingHeight, 10) < 16 ||
+          given.crossFlow === 'obstructed';
+        expect(answered.ok && answered.results.room === 'asks for mechanical ventilation too').toBe(
+          reached,
+        );
+      }),
+    );
+  });
+});

@@ -1,0 +1,247 @@
+/** Every visual limit at, just under and just over, in both unit systems; the window by brute force. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { answer, type Typed } from '../../../lib/answer.ts';
+import visualCheck from '../../../lib/calculations/visual-check.ts';
+import { type Place, worstWindow } from '../../../lib/inspection/undercut-window.ts';
+
+const verdictOf = (typed: Typed, item: string): string => {
+  const answered = answer(visualCheck, typed);
+  if (!answered.ok) return answered.problems.map(({ text }) => text).join('; ');
+  const rows = answered.results.items as { item: string; verdict: string }[];
+  return rows.find((row) => row.item === item)?.verdict ?? 'no such item';
+};
+
+const coupon = { code: 'AWS D1.1', purpose: 'welder’s test coupon', weld: 'groove, open root' };
+const building = {
+  code: 'AWS D1.1',
+  purpose: 'production, static load',
+  weld: 'groove with backing',
+};
+const bridge = { ...building, purpose: 'production, cyclic load' };
+const fillet = { ...building, weld: 'fillet' };
+const piping = { ...building, code: 'ASME B31.3', weld: 'groove, open root' };
+
+describe.each<[string, Typed, string, string, [string, number, string]]>([
+  [
+    'test coupon',
+    { ...coupon, thickness: '3/8 in' },
+    'Undercut',
+    'undercutDepth',
+    ['in', 1 / 32, '1/32'],
+  ],
+  [
+    'test coupon, metric',
+    { ...coupon, thickness: '10 mm' },
+    'Undercut',
+    'undercutDepth',
+    ['mm', 1, '1'],
+  ],
+  [
+    'test coupon',
+    { ...coupon, thickness: '3/8 in' },
+    'Height of the cover pass',
+    'reinforcement',
+    ['in', 1 / 8, '1/8'],
+  ],
+  [
+    'test coupon',
+    { ...coupon, thickness: '3/8 in' },
+    'Root concavity',
+    'rootConcavity',
+    ['in', 1 / 16, '1/16'],
+  ],
+  [
+    'test coupon',
+    { ...coupon, thickness: '3/8 in' },
+    'Melt-through',
+    'meltThrough',
+    ['in', 1 / 8, '1/8'],
+  ],
+  [
+    'building, 1 in',
+    { ...building, thickness: '1 in' },
+    'Undercut',
+    'undercutDepth',
+    ['in', 1 / 16, '1/16'],
+  ],
+  [
+    'building, 25 mm',
+    { ...building, thickness: '25 mm' },
+    'Undercut',
+    'undercutDepth',
+    ['mm', 2, '2'],
+  ],
+  ['bridge', { ...bridge, thickness: '3/8 in' }, 'Undercut', 'undercutDepth', ['in', 0.01, '0.01']],
+  [
+    'bridge, along the tension',
+    { ...bridge, thickness: '3/8 in', transverseToTension: 'no' },
+    'Undercut',
+    'undercutDepth',
+    ['in', 1 / 32, '1/32'],
+  ],
+  [
+    'building, 1 in',
+    { ...building, thickness: '1 in' },
+    'Height of the cover pass',
+    'reinforcement',
+    ['in', 1 / 8, '1/8'],
+  ],
+  [
+    'building, 2 in',
+    { ...building, thickness: '2 in' },
+    'Height of the cover pass',
+    'reinforcement',
+    ['in', 3 / 16, '3/16'],
+  ],
+  [
+    'building, over 2 in',
+    { ...building, thickness: '2.01 in' },
+    'Height of the cover pass',
+    'reinforcement',
+    ['in', 1 / 4, '1/4'],
+  ],
+  [
+    'fillet, face 5/16',
+    { ...fillet, thickness: '3/8 in', faceWidth: '5/16 in' },
+    'Convexity',
+    'convexity',
+    ['in', 1 / 16, '1/16'],
+  ],
+  [
+    'fillet, face 1/2',
+    { ...fillet, thickness: '3/8 in', faceWidth: '1/2 in' },
+    'Convexity',
+    'convexity',
+    ['in', 1 / 8, '1/8'],
+  ],
+  [
+    'fillet, face over 1',
+    { ...fillet, thickness: '3/8 in', faceWidth: '1.1 in' },
+    'Convexity',
+    'convexity',
+    ['in', 3 / 16, '3/16'],
+  ],
+  [
+    'building',
+    { ...building, thickness: '3/8 in' },
+    'Pores, diameters added up in an inch',
+    'porosityPerInch',
+    ['in', 3 / 8, '3/8'],
+  ],
+  [
+    'building',
+    { ...building, thickness: '3/8 in' },
+    'Pores, diameters added up in a foot',
+    'porosityPerFoot',
+    ['in', 3 / 4, '3/4'],
+  ],
+  [
+    'piping, 7.11 mm',
+    { ...piping, thickness: '7.11 mm' },
+    'Undercut',
+    'undercutDepth',
+    ['mm', 1, '1'],
+  ],
+  [
+    'piping, 3.38 mm',
+    { ...piping, thickness: '3.38 mm' },
+    'Undercut',
+    'undercutDepth',
+    ['mm', 0.845, '0.845'],
+  ],
+  [
+    'piping, 3.38 mm',
+    { ...piping, thickness: '3.38 mm' },
+    'Incomplete penetration',
+    'incompletePenetration',
+    ['mm', 0.676, '0.676'],
+  ],
+  [
+    'piping, 7.11 mm',
+    { ...piping, thickness: '7.11 mm' },
+    'Height of the cover pass',
+    'reinforcement',
+    ['mm', 3, '3'],
+  ],
+  [
+    'piping, 3.38 mm',
+    { ...piping, thickness: '3.38 mm' },
+    'Height of the cover pass',
+    'reinforcement',
+    ['mm', 1.5, '1.5'],
+  ],
+])('%s %o, %s', (_, typed, item, input, [unit, limit, text]) => {
+  it(`passes ${text} ${unit} and just under, not just over`, () => {
+    expect(verdictOf({ ...typed, [input]: `${text} ${unit}` }, item)).toBe('pass');
+    expect(verdictOf({ ...typed, [input]: `${limit - 0.001} ${unit}` }, item)).toBe('pass');
+    expect(verdictOf({ ...typed, [input]: `${limit + 0.001} ${unit}` }, item)).not.toBe('pass');
+  });
+});
+
+describe('undercut deeper than 1/32 in on plate thinner than 1 in', () => {
+  const typed = { ...building, thickness: '3/4 in', undercutDepth: '3/64 in' };
+  const places = (...rows: [string, string][]) =>
+    rows.map(([from, to]) => ({ from, to, depth: '3/64 in' }));
+
+  it('cannot be judged without the places', () => {
+    expect(verdictOf(typed, 'Undercut')).toBe('cannot be judged from this');
+  });
+  it('passes two places of 1-1/2 in whose ends lie more than 12 in apart', () => {
+    const undercutPlaces = places(['0 in', '1-1/2 in'], ['14 in', '15-1/2 in']);
+    expect(verdictOf({ ...typed, undercutPlaces }, 'Undercut')).toBe('pass');
+  });
+  it('fails 2-1/2 in inside one foot', () => {
+    const undercutPlaces = places(['0 in', '1 in'], ['9 in', '10-1/2 in']);
+    expect(verdictOf({ ...typed, undercutPlaces }, 'Undercut')).toBe('fail');
+  });
+  it('fails deeper than 1/16 in, however short', () => {
+    expect(verdictOf({ ...typed, undercutDepth: '5/64 in' }, 'Undercut')).toBe('fail');
+  });
+});
+
+it('finds the worst window as sliding it by small steps does', () => {
+  const place: fc.Arbitrary<Place> = fc
+    .record({ from: fc.nat(400), length: fc.integer({ min: 1, max: 60 }) })
+    .map(({ from, length }) => ({ from, to: from + length, depth: 1 }));
+  fc.assert(
+    fc.property(
+      fc.array(place, { maxLength: 12 }),
+      fc.integer({ min: 5, max: 150 }),
+      (places, length) => {
+        let worst = 0;
+        for (let start = -160; start <= 460; start++) {
+          let covered = 0;
+          for (let at = start; at < start + length; at++)
+            if (places.some(({ from, to }) => from <= at && at + 1 <= to)) covered++;
+          worst = Math.max(worst, covered);
+        }
+        expect(worstWindow(places, length)).toBe(worst);
+      },
+    ),
+    { numRuns: 60 },
+  );
+});
+
+it('gives no verdict by ASME IX on a production weld', () => {
+  expect(verdictOf({ ...building, code: 'ASME IX', thickness: '3/8 in' }, 'Crack')).toContain(
+    'test coupons only',
+  );
+});
+
+it('gives no verdict by ASME B31.3 on a test coupon', () => {
+  const typed = { ...piping, purpose: 'welder’s test coupon', thickness: '7.11 mm' };
+  expect(verdictOf(typed, 'Crack')).toContain('goes by ASME IX');
+});
+
+it.each([
+  ['1.9 mm', 'pass'],
+  ['2 mm', 'pass'],
+  ['2.1 mm', 'fail'],
+])(
+  'weighs a hollow root of %s in piping against a cover 2 mm high: %s',
+  (rootConcavity, verdict) => {
+    const typed = { ...piping, thickness: '7.11 mm', reinforcement: '2 mm', rootConcavity };
+    expect(verdictOf(typed, 'Root concavity')).toBe(verdict);
+  },
+);

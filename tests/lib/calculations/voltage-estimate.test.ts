@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { answer } from '../../../lib/answer.ts';
+import heatInput from '../../../lib/calculations/heat-input.ts';
+import runOutHeat from '../../../lib/calculations/run-out-heat.ts';
+import voltageEstimate from '../../../lib/calculations/voltage-estimate.ts';
+
+const eighth = { classification: 'E7018', coreDiameter: '1/8 in' };
+
+describe('voltage-estimate', () => {
+  it('makes heat by volts and amperes equal to heat by run-out, whatever the bead’s length', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 110, max: 140, noNaN: true }),
+        fc.double({ min: 55, max: 75, noNaN: true }),
+        fc.double({ min: 100, max: 300, noNaN: true }),
+        (current, arcTime, runOut) => {
+          const burned = { coreDiameter: 3.175, consumedLength: 304.8 };
+          const { voltage } = voltageEstimate.compute({
+            classification: 'E7018',
+            ...burned,
+            arcTime,
+            current,
+            meterVoltage: undefined,
+            cableDrop: 0,
+          });
+          const byRule = runOutHeat.compute({ ...burned, runOut, factor: 0.0472 });
+          const byMeter = heatInput.compute({
+            voltage,
+            current,
+            travelSpeed: ((runOut / arcTime) * 60) / 25.4,
+            efficiency: 0.8,
+          });
+          expect(byMeter.heatInput / 25.4).toBeCloseTo(byRule.heatInput, 9);
+          expect(byMeter.arcEnergy / 25.4).toBeCloseTo(byRule.arcEnergy, 9);
+        },
+      ),
+    );
+  });
+
+  it.each([
+    [
+      { consumedLength: '12 in', arcTime: '65', current: '125', meterVoltage: '24' },
+      'run-out of a whole electrode',
+    ],
+    [{ consumedLength: '12 in', current: '125', meterVoltage: '24' }, 'meter'],
+    [{ consumedLength: '12 in', current: '125' }, 'guess'],
+  ])('goes by the first way that %j allows', (given, way) => {
+    expect(answer(voltageEstimate, { ...eighth, ...given })).toMatchObject({
+      ok: true,
+      results: { way },
+    });
+  });
+
+  it('refuses a watch that gives an arc nobody can hold', () => {
+    const answered = answer(voltageEstimate, {
+      ...eighth,
+      consumedLength: '12 in',
+      arcTime: '20',
+      current: '125',
+    });
+    expect(answered.ok || answered.problems[0]?.text).toContain('check the watch');
+  });
+
+  it('keeps its answer between its own ends, wider for a guess than for a meter', () => {
+    const width = (given: object) => {
+      const answered = answer(voltageEstimate, { ...eighth, ...given });
+      if (!answered.ok) throw new Error(answered.problems[0]?.text);
+      const { low, voltage, high } = answered.results as Record<string, number>;
+      expect(low).toBeLessThan(voltage as number);
+      expect(high).toBeGreaterThan(voltage as number);
+      return (high as number) - (low as number);
+    };
+    expect(width({})).toBeGreaterThan(width({ meterVoltage: '24' }));
+  });
+});

@@ -1,9 +1,0 @@
-import { expect, test } from 'vitest';
-import { lengthText } from '../../lib/length-text.ts';
-import { speak } from '../../lib/say.ts';
-
-test('a length on a rule keeps its fraction, and any other is printed in both systems', () => {
-  expect(lengthText(7.0625)).toBe('{7-1/16 in}');
-  expect(speak(lengthText(200 / 25.4), 'us')).toBe('7.87\u00a0in');
-  expect(speak(lengthText(200 / 25.4), 'metric')).toBe('200\u00a0mm');
-});

@@ -1,0 +1,155 @@
+/** From marks to readings: the sample's truth, and a sentence for everything that is missing. */
+import { describe, expect, it } from 'vitest';
+import { planeMap } from '../../../lib/section/picture-plane.ts';
+import { placedSection, type TypedScale } from '../../../lib/section/placed-section.ts';
+import {
+  sampleLength,
+  sampleMarks,
+  samplePicture,
+  sampleTruth,
+} from '../../../lib/section/sample-section.ts';
+import { scaleBar, sectionLines } from '../../../lib/section/section-lines.ts';
+import { noMarks, type Placed } from '../../../lib/section/section-marks.ts';
+import { areaOf } from '../geometry/polygon-oracle.ts';
+
+const typed: TypedScale = {
+  by: 'distance',
+  length: sampleLength,
+  width: 25,
+  height: 20,
+  lengthError: 0.1,
+};
+const sample: Placed = { ...noMarks, ...sampleMarks };
+const missing = (placed: Placed, more: Partial<TypedScale> = {}) => {
+  const found = placedSection(placed, { ...typed, ...more }, 2);
+  return 'missing' in found ? found.missing : undefined;
+};
+
+describe('the sample', () => {
+  it('is read as what is true of it', () => {
+    const measured = placedSection(sample, typed, 2);
+    if ('missing' in measured) throw new Error(measured.missing);
+    for (const [name, truth] of Object.entries(sampleTruth)) {
+      const { value, uncertainty } = measured.found[name as keyof typeof sampleTruth] ?? {};
+      expect(Math.abs((value ?? 0) - truth), name).toBeLessThan(0.2 * (uncertainty ?? 0));
+    }
+  });
+
+  it('has the areas that a polygon library finds in its outlines', () => {
+    const { root, toeA, toeB, face, fusion } = samplePicture;
+    const square = 40 ** 2;
+    expect(areaOf([root, toeA, ...face, toeB]) / square).toBeCloseTo(sampleTruth.depositArea, 1);
+    expect(areaOf([root, toeA, ...fusion, toeB]) / square).toBeCloseTo(sampleTruth.meltedArea, 1);
+  });
+});
+
+describe('placedSection', () => {
+  it.each([
+    ['nothing', noMarks, {}, /known distance/],
+    ['no corners', noMarks, { by: 'rectangle' }, /four corners/],
+    ['no length', sample, { length: undefined }, /distance between/],
+    ['no give or take', sample, { lengthError: undefined }, /may be off/],
+    [
+      'ends in one place',
+      {
+        ...sample,
+        ends: [
+          [5, 5],
+          [5, 5],
+        ],
+      },
+      {},
+      /are one/,
+    ],
+    ['no toe', { ...sample, toeB: [] }, {}, /root and both toes/],
+    ['toes at the root', { ...sample, toeA: sample.root }, {}, /too close/],
+    [
+      'a root between the toes',
+      { ...sample, root: [[604, 368]], plateA: [], plateB: [] },
+      {},
+      /20° to 170°/,
+    ],
+    [
+      'a fusion line away from the root',
+      {
+        ...sample,
+        root: [[0, 0]],
+        toeA: [[400, 0]],
+        toeB: [[0, 400]],
+        plateA: [
+          [0, 0],
+          [9, 100],
+        ],
+        plateB: [
+          [0, 0],
+          [-100, 18],
+        ],
+        fusion: [
+          [350, 10],
+          [300, 20],
+          [200, 60],
+          [100, 100],
+          [50, 250],
+        ],
+      },
+      {},
+      /does not pass the root/,
+    ],
+    [
+      'crossed corners',
+      {
+        ...sample,
+        corners: [
+          [0, 0],
+          [9, 9],
+          [9, 0],
+          [0, 9],
+        ],
+      },
+      { by: 'rectangle' },
+      /No rectangle/,
+    ],
+  ] as [string, Placed, Partial<TypedScale>, RegExp][])(
+    'says what is missing: %s',
+    (_, placed, more, text) => {
+      expect(missing(placed, more)).toMatch(text);
+    },
+  );
+
+  it('counts a curve only from its least number of marks', () => {
+    const two = { ...sample, face: sample.face.slice(0, 2), fusion: sample.fusion.slice(0, 4) };
+    const measured = placedSection(two, typed, 2);
+    expect('found' in measured && Object.keys(measured.found)).not.toContain('rise');
+    expect('found' in measured && Object.keys(measured.found)).not.toContain('penetration');
+  });
+});
+
+describe('sectionLines and scaleBar', () => {
+  const measured = placedSection(sample, typed, 2);
+  const map = 'plane' in measured ? planeMap(measured.plane) : undefined;
+
+  it('draw a throat that is as long as the one that was measured, before the hollow is taken off', () => {
+    const lines =
+      map &&
+      sectionLines(
+        {
+          ...sample,
+          root: sample.root[0] ?? [0, 0],
+          toeA: sample.toeA[0] ?? [0, 0],
+          toeB: sample.toeB[0] ?? [0, 0],
+        },
+        map,
+      );
+    const [from, to] = lines?.throat ?? [];
+    expect(
+      Math.hypot((to?.[0] ?? 0) - (from?.[0] ?? 0), (to?.[1] ?? 0) - (from?.[1] ?? 0)) / 40,
+    ).toBeCloseTo(sampleTruth.throat, 6);
+  });
+
+  it('draw a bar of a round length that fits', () => {
+    const bar = map && scaleBar(map, samplePicture, [1, 2, 5, 10]);
+    expect(bar?.length).toBe(5);
+    expect((bar?.ends[1][0] ?? 0) - (bar?.ends[0][0] ?? 0)).toBeCloseTo(200, 6);
+    expect(map && scaleBar(map, samplePicture, [100])).toBeUndefined();
+  });
+});

@@ -1,0 +1,135 @@
+/** Reading and printing: inverses, a table of what is read and a table of what is refused. */
+import fc from 'fast-check';
+import Fraction from 'fraction.js';
+import { describe, expect, it } from 'vitest';
+import {
+  printNumber,
+  printQuantity,
+  printStated,
+  readQuantity,
+} from '../../../lib/text/quantity-text.ts';
+import { convert, type Unit, units } from '../../../lib/units.ts';
+
+describe('readQuantity', () => {
+  it.each<[string, Unit, number, Unit]>([
+    ['5/16', 'in', 0.3125, 'in'],
+    ['1-3/8', 'in', 1.375, 'in'],
+    ['1 3/8"', 'in', 1.375, 'in'],
+    ['1½ in', 'mm', 1.5, 'in'],
+    ['½', 'in', 0.5, 'in'],
+    ['0.3125', 'in', 0.3125, 'in'],
+    ['.5 in', 'in', 0.5, 'in'],
+    ['8 mm', 'in', 8, 'mm'],
+    ['3,5 mm', 'in', 3.5, 'mm'],
+    ['8mm', 'in', 8, 'mm'],
+    ['-20 °C', 'degF', -20, 'degC'],
+    ['−4 °F', 'degF', -4, 'degF'],
+    ['5.25 in/min', 'in/min', 5.25, 'in/min'],
+    ['10 ml/100g', 'ml/100g', 10, 'ml/100g'],
+    ['50 %', 'percent', 50, 'percent'],
+    ['1e-3 in', 'in', 0.001, 'in'],
+    ['  7 in ', 'in', 7, 'in'],
+  ])('reads %j where %s is expected', (text, bare, value, unit) => {
+    expect(readQuantity(text, bare)).toEqual({ value, unit });
+  });
+
+  it.each([
+    ['', 'is empty'],
+    ['   ', 'is empty'],
+    ['abc', 'needs a number'],
+    ['3/0', 'no fraction'],
+    ['1-9/8', 'no fraction'],
+    ['1/2/3', 'needs a number'],
+    ['3,500', 'two things'],
+    ['1.2.3', 'needs a number'],
+    ['1e999', 'too large'],
+    ['5 parsec', 'unknown unit'],
+    ['5 V', 'does not fit'],
+    ['NaN', 'needs a number'],
+    ['Infinity', 'needs a number'],
+    ['0x10', 'unknown unit'],
+    ['<b>7</b>', 'needs a number'],
+    ['7 in in', 'unknown unit'],
+    ['--5', 'needs a number'],
+  ])('refuses %j, saying that it %s', (text, sentence) => {
+    const read = readQuantity(text, 'in');
+    expect('problem' in read && read.problem).toContain(sentence);
+  });
+
+  it('reads every mixed number as exact arithmetic does', () => {
+    fc.assert(
+      fc.property(fc.nat(99), fc.integer({ min: 2, max: 64 }), fc.nat(), (whole, bottom, seed) => {
+        const top = 1 + (seed % (bottom - 1));
+        const exact = new Fraction(whole).add(new Fraction(top, bottom)).valueOf();
+        for (const text of [`${whole}-${top}/${bottom}`, `${whole} ${top}/${bottom}`]) {
+          const read = readQuantity(text, 'in');
+          expect('value' in read ? read.value : Number.NaN).toBeCloseTo(exact, 12);
+        }
+      }),
+    );
+  });
+
+  it('never throws and never gives a number that is not finite', () => {
+    fc.assert(
+      fc.property(fc.string(), fc.constantFrom(...(Object.keys(units) as Unit[])), (text, bare) => {
+        const read = readQuantity(text, bare);
+        if ('value' in read) expect(Number.isFinite(read.value)).toBe(true);
+        else expect(read.problem).not.toBe('');
+      }),
+    );
+  });
+});
+
+describe('printNumber', () => {
+  it.each<[number, Unit, object, string]>([
+    [34.377, 'kJ/in', { digits: 2 }, '34'],
+    [0.3125, 'in', { fraction: 16 }, '5/16'],
+    [1.375, 'in', { fraction: 8 }, '1-3/8'],
+    [2, 'in', { fraction: 16 }, '2'],
+    [1970.4, 'J/mm', {}, '1970'],
+    [0.00012345, '1', {}, '0.000123'],
+    [-5, 'degC', {}, '−5'],
+    [0, 'mm', {}, '0'],
+    [9.996, 'mm', {}, '10'],
+    [999.6, 'mm', {}, '1000'],
+  ])('prints %d %s with %o as %s', (value, unit, how, text) => {
+    expect(printNumber(value, unit, how)).toBe(text);
+  });
+
+  it('can be read back to within half a unit of its last digit', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1e-3, max: 1e6, noNaN: true }),
+        fc.integer({ min: 2, max: 6 }),
+        (value, digits) => {
+          const read = readQuantity(printNumber(value, 'mm', { digits }), 'mm');
+          const back = 'value' in read ? read.value : Number.NaN;
+          expect(Math.abs(back - value) / value).toBeLessThanOrEqual(0.5 * 10 ** (1 - digits));
+        },
+      ),
+    );
+  });
+
+  it('prints a fraction that reads back as the same sixty-fourth', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 64 * 40 }), (parts) => {
+        expect(readQuantity(printStated(parts / 64, 'in'), 'in')).toEqual({
+          value: parts / 64,
+          unit: 'in',
+        });
+      }),
+    );
+  });
+});
+
+it('puts a space before a unit, and none before degrees of angle', () => {
+  expect(printQuantity(45, 'deg')).toBe('45°');
+  expect(printQuantity(50, 'degF')).toBe('50\u00a0°F');
+  expect(printQuantity(0.8, '1')).toBe('0.8');
+});
+
+it('keeps a stated size in millimeters as simple as it was meant', () => {
+  expect(printStated(convert(3 / 8, 'in', 'mm'), 'mm')).toBe('9.5\u00a0mm');
+  expect(printStated(convert(1 / 8, 'in', 'mm'), 'mm')).toBe('3.2\u00a0mm');
+  expect(printStated(convert(7, 'in', 'mm'), 'mm')).toBe('178\u00a0mm');
+});
