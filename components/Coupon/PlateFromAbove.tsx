@@ -10,6 +10,8 @@ interface Props {
   /** As an exercise states them: `8 in`. */
   length: string;
   width: string;
+  /** On this side, one for each bead. */
+  lines: number;
 }
 
 const inMillimeters = (text: string): number => {
@@ -19,20 +21,19 @@ const inMillimeters = (text: string): number => {
 };
 
 /** A plate for single beads from above: its sizes, and lines to lay beads on. */
-export default function PlateFromAbove({ length, width }: Props) {
+export default function PlateFromAbove({ length, width, lines }: Props) {
   const [long, wide] = [inMillimeters(length), inMillimeters(width)];
   const scale = fitted(
     { left: 0, right: long, bottom: 0, top: wide },
     { left: 16, right: 58, top: 34, bottom: 12 },
     200,
   );
-  const beads = 5;
-  const at = (bead: number) => (wide * (bead + 0.5)) / beads;
+  const at = (bead: number) => (wide * (bead + 0.5)) / lines;
   return (
     <Sketch
       height={scale.height}
       name="The plate from above, with lines for single beads"
-      caption="To scale. Draw the lines with soapstone, one for each bead."
+      caption="The plate is to scale. Draw the lines with soapstone, one for each bead."
     >
       <path
         d={scale.path([
@@ -45,7 +46,7 @@ export default function PlateFromAbove({ length, width }: Props) {
         stroke="currentColor"
         stroke-width="1.6"
       />
-      {Array.from({ length: beads }, (_, bead) => (
+      {Array.from({ length: lines }, (_, bead) => (
         <path
           key={bead}
           d={scale.path(

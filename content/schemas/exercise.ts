@@ -23,6 +23,7 @@ const piece = z.strictObject({
     .enum(['here', 'bought'])
     .optional()
     .describe('Who bevels it: the class, or the supplier; none for square edges.'),
+  lines: count.optional().describe('Lines drawn on one side to lay single beads on.'),
   note: sentence.optional().describe('How it is prepared: bevel, scale off, edge ground.'),
 });
 

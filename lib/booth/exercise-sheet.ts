@@ -44,7 +44,7 @@ export interface ExerciseSheet {
   /** Thickness and diameter as the exercise has them, for the boxes of the booth page. */
   usual: Readonly<Partial<Record<string, string>>>;
   /** A plate of `length` by `width`, where no calculation draws the coupon. */
-  plate?: { length: string; width: string };
+  plate?: { length: string; width: string; lines: number };
   numbers: readonly SheetNumbers[];
   holdPoints: readonly string[];
   selfCheck: readonly string[];
