@@ -1,6 +1,6 @@
 import type { PracticeLists } from '../components/PracticeSheet/PracticeDesk.tsx';
 import { loadCalculation } from '../lib/calculations.ts';
-import { canBePractised } from '../lib/practice/problem.ts';
+import { canBePracticed } from '../lib/practice/scenes.ts';
 import { calculatorGroups } from './calculator-groups.ts';
 import { lessonsInOrder } from './course.ts';
 
@@ -12,7 +12,7 @@ export async function practiceLists(): Promise<PracticeLists> {
         ids.map(async (id) => ({ id, calculation: await loadCalculation(id) })),
       );
       const items = all
-        .filter(({ calculation }) => canBePractised(calculation))
+        .filter(({ id }) => canBePracticed(id))
         .map(({ id, calculation }) => ({ id, title: calculation.title }));
       return { title, items };
     }),

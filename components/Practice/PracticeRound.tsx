@@ -1,14 +1,13 @@
 import { Component } from 'preact';
-import type { Calculation } from '../../lib/calculation.ts';
 import { toleranceText } from '../../lib/practice/judge.ts';
-import { makeProblem } from '../../lib/practice/problem.ts';
+import { makeProblem, type Practiced } from '../../lib/practice/problem.ts';
 import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import AskedStep from './AskedStep.tsx';
 
 export interface Props {
-  calculations: readonly { id: string; calculation: Calculation }[];
+  calculations: readonly Practiced[];
   /** The set that the page opens with. */
   set: number;
 }
@@ -45,10 +44,9 @@ export default class PracticeRound extends Component<Props, State> {
   }
 
   override render({ calculations }: Props, { set, place, system }: State) {
-    const { id, calculation } = calculations[
-      place % calculations.length
-    ] as Props['calculations'][number];
-    const { text, want, typed, found } = makeProblem(id, calculation, set, place, system);
+    const one = calculations[place % calculations.length] as Practiced;
+    const { id, calculation } = one;
+    const { text, want, typed, found } = makeProblem(one, set, place, system);
     const key = `${set}-${place}-${system}`;
     return (
       <div class="practice">

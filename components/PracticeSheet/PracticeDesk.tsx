@@ -1,6 +1,6 @@
 import { Component } from 'preact';
-import type { Calculation } from '../../lib/calculation.ts';
-import { loadCalculation } from '../../lib/calculations.ts';
+import { loadPracticed } from '../../lib/practice/load-practiced.ts';
+import type { Practiced } from '../../lib/practice/problem.ts';
 import {
   lastSet,
   mostProblems,
@@ -26,7 +26,7 @@ interface State {
   /** As typed, so that half a number is not taken away. */
   typedSet: string;
   typedCount: string;
-  loaded: ReadonlyMap<string, Calculation>;
+  loaded: ReadonlyMap<string, Practiced>;
   system: System;
   said: string;
 }
@@ -88,7 +88,7 @@ export default class PracticeDesk extends Component<PracticeLists, State> {
     const missing = this.chosenIds().filter((id) => !this.state.loaded.has(id));
     try {
       const found = await Promise.all(
-        missing.map(async (id) => [id, await loadCalculation(id)] as const),
+        missing.map(async (id) => [id, await loadPracticed(id)] as const),
       );
       this.setState(({ loaded }) => ({ loaded: new Map([...loaded, ...found]) }));
     } catch {
@@ -114,9 +114,7 @@ export default class PracticeDesk extends Component<PracticeLists, State> {
     const { choice, loaded, system, said, typedSet, typedCount } = this.state;
     const ids = this.chosenIds();
     const ready = ids.every((id) => loaded.has(id));
-    const calculations = ready
-      ? ids.map((id) => ({ id, calculation: loaded.get(id) as Calculation }))
-      : [];
+    const calculations = ready ? ids.map((id) => loaded.get(id) as Practiced) : [];
     return (
       <>
         <div class="screen-only">

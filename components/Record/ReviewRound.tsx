@@ -1,9 +1,8 @@
 import { Component } from 'preact';
-import type { Calculation } from '../../lib/calculation.ts';
-import { loadCalculation } from '../../lib/calculations.ts';
 import type { LearnerRecord } from '../../lib/files/learner-record.ts';
 import { toleranceText } from '../../lib/practice/judge.ts';
-import { makeProblem } from '../../lib/practice/problem.ts';
+import { loadPracticed } from '../../lib/practice/load-practiced.ts';
+import { makeProblem, type Practiced } from '../../lib/practice/problem.ts';
 import { type Due, setOfDay } from '../../lib/practice/review.ts';
 import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';
@@ -18,7 +17,7 @@ interface Props {
 }
 interface State {
   at: number;
-  loaded: ReadonlyMap<string, Calculation> | undefined;
+  loaded: ReadonlyMap<string, Practiced> | undefined;
   said: string;
 }
 
@@ -29,9 +28,7 @@ export default class ReviewRound extends Component<Props, State> {
   override async componentDidMount() {
     try {
       const found = await Promise.all(
-        this.props.round.map(
-          async ({ calculation: id }) => [id, await loadCalculation(id)] as const,
-        ),
+        this.props.round.map(async ({ calculation: id }) => [id, await loadPracticed(id)] as const),
       );
       this.setState({ loaded: new Map(found), said: '' });
     } catch {
@@ -41,10 +38,11 @@ export default class ReviewRound extends Component<Props, State> {
 
   override render({ round, today, system, onSolved, onEnd }: Props, { at, loaded, said }: State) {
     const due = round[at];
-    const calculation = due && loaded?.get(due.calculation);
-    if (!due || !calculation) return <p role="status">{said}</p>;
+    const one = due && loaded?.get(due.calculation);
+    if (!due || !one) return <p role="status">{said}</p>;
     const set = setOfDay(today);
-    const { text, want, typed, found } = makeProblem(due.calculation, calculation, set, at, system);
+    const { calculation } = one;
+    const { text, want, typed, found } = makeProblem(one, set, at, system);
     const last = at === round.length - 1;
     return (
       <div class="practice">

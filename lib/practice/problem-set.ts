@@ -1,7 +1,7 @@
 /** A numbered set of problems: which calculations, which number, how many. */
-import type { Calculation } from '../calculation.ts';
+
 import type { System } from '../units.ts';
-import { makeProblem, type Problem } from './problem.ts';
+import { makeProblem, type Practiced, type Problem } from './problem.ts';
 
 export interface SetChoice {
   /** Lessons and single calculations, by id. */
@@ -16,28 +16,23 @@ export const mostProblems = 30;
 /** Five digits can be read out across a shop. */
 export const lastSet = 99999;
 
-export interface SetProblem extends Problem {
-  id: string;
-  calculation: Calculation;
-}
+export type SetProblem = Problem & Pick<Practiced, 'id' | 'calculation'>;
 
 /**
  * The problems of a set, one calculation after another and round again, so that no two neighbors ask
  * for the same where there is a choice. The same calculations, number and system give the same set.
  */
 export function problemSet(
-  calculations: readonly { id: string; calculation: Calculation }[],
+  calculations: readonly Practiced[],
   set: number,
   count: number,
   system: System,
 ): SetProblem[] {
   if (calculations.length === 0) return [];
   return Array.from({ length: count }, (_, place) => {
-    const { id, calculation } = calculations[place % calculations.length] as {
-      id: string;
-      calculation: Calculation;
-    };
-    return { id, calculation, ...makeProblem(id, calculation, set, place, system) };
+    const one = calculations[place % calculations.length] as Practiced;
+    const { id, calculation } = one;
+    return { id, calculation, ...makeProblem(one, set, place, system) };
   });
 }
 

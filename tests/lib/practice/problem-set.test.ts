@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { loadCalculation } from '../../../lib/calculations.ts';
+import { loadPracticed } from '../../../lib/practice/load-practiced.ts';
 import {
   lastSet,
   mostProblems,
@@ -9,12 +9,7 @@ import {
   setQuery,
 } from '../../../lib/practice/problem-set.ts';
 
-const three = await Promise.all(
-  ['heat-input', 'travel-speed', 'fillet-throat'].map(async (id) => ({
-    id,
-    calculation: await loadCalculation(id),
-  })),
-);
+const three = await Promise.all(['heat-input', 'travel-speed', 'fillet-throat'].map(loadPracticed));
 const nothing = { lessons: [], calculations: [], set: 1, count: 8 };
 const slug = fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/);
 const slugs = fc.uniqueArray(slug, { maxLength: 6 });
