@@ -6,8 +6,8 @@ import { h, render } from 'preact';
 import type { Output } from '../../lib/calculation.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import { canBeAsked } from '../../lib/practice/can-be-asked.ts';
-import { readGiven } from '../../lib/text/given-line.ts';
-import { calculationOf, givenOf, wantedOf } from '../Booth/read-example.ts';
+import { calculationOf, wantedOf } from '../Booth/read-example.ts';
+import { exampleGiven } from './example-given.ts';
 import type { Way } from './fade-row.ts';
 import { linesOf } from './lines-of.ts';
 import { neededOutputs } from './needed-outputs.ts';
@@ -18,15 +18,12 @@ const kept = '.worked, figure, .reasons, .answers';
 export async function fade(example: HTMLElement, row: HTMLElement, way: Way): Promise<void> {
   const link = example.querySelector<HTMLAnchorElement>('p:last-child > a');
   const calculation = await loadCalculation(calculationOf(link?.pathname ?? '') ?? '');
-  const { inputs, outputs } = calculation;
+  const { outputs } = calculation;
   const wanted = wantedOf(
     calculation,
     linesOf(example, 'answers').map(({ label }) => label),
   );
-  const rows = link?.parentElement?.dataset.given;
-  const given = rows
-    ? readGiven(inputs, rows)
-    : (givenOf(calculation, linesOf(example, 'givens')) ?? {});
+  const given = exampleGiven(example, calculation);
   const steps =
     calculation.kind === 'formula'
       ? neededOutputs(calculation, wanted)
