@@ -191,6 +191,12 @@ export const sources = {
     type: 'legislation',
     is: 'fire prevention and ventilation',
   },
+  'osha-1910-253': {
+    title: '29 CFR 1910.253, Oxygen-fuel gas welding and cutting',
+    publisher: 'Occupational Safety and Health Administration',
+    type: 'legislation',
+    is: 'cylinders, hoses and torches',
+  },
   'osha-1910-254': {
     title: '29 CFR 1910.254, Arc welding and cutting',
     publisher: 'Occupational Safety and Health Administration',

@@ -19,6 +19,6 @@ export const rebakeRule: Reason = {
 
 export const tagRule: Reason = {
   kind: 'rule',
-  text: 'What is past saving as low-hydrogen is tagged, cut at the grip end or painted, so that none gets into a test coupon.',
+  text: 'What is past saving as low-hydrogen is tagged or banded with paint beside its print, so that none gets into a test coupon.',
   cite: { source: 'common-practice', known: 'practice' },
 };
