@@ -157,7 +157,7 @@ class Edge {
     const bare = this.bare === 'declared' ? declared : unitFor(declared, this.bare);
     const reading = readQuantity(text, bare);
     if ('problem' in reading) return this.refuse(field, `${input.label} ${reading.problem}`);
-    const value = convert(reading.value, reading.unit, declared);
+    const value = inUnit(reading, declared);
     if ('whole' in input && input.whole && !Number.isInteger(value))
       return this.refuse(field, `${input.label} needs a whole number`);
     const outside = beyond(value, input.limits, declared);
@@ -180,7 +180,7 @@ class Edge {
     };
     if (!('printed' in input)) return { value, given };
     const printed: Printed = {
-      value: convert(reading.value, reading.unit, input.printed[system]),
+      value: inUnit(reading, input.printed[system]),
       system,
     };
     return { value: printed, given };
@@ -216,6 +216,10 @@ class Edge {
     };
   }
 }
+
+/** Without the last bits that a conversion leaves: 304.8 mm is 12 in, not 12.000000000000002. */
+const inUnit = ({ value, unit }: { value: number; unit: Unit }, to: Unit): number =>
+  unit === to ? value : Number(convert(value, unit, to).toPrecision(14));
 
 function beyond(value: number, { min, max }: Bounds, unit: Unit): string | undefined {
   if (min !== undefined && value < min) return `must be at least {${written(min, unit)} ${unit}}`;

@@ -8,7 +8,7 @@ import type { System } from '../units.ts';
 /** `E = 60 · U · I / (1000 · v)` */
 export function ruleText(formula: Formula, want: string): string {
   const { symbol = want, formula: text } = formula.outputs[want] as Formula['outputs'][string];
-  return `${plain(symbol)} = ${substitute(readable(text), (name) => symbolOf(formula, name))}`;
+  return `${plain(symbol)} = ${readable(substitute(text, (name) => symbolOf(formula, name)))}`;
 }
 
 /** What each symbol of the rule stands for: `U arc voltage`. */

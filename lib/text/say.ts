@@ -3,7 +3,16 @@
  * a source prints in each system.
  */
 
-import { convert, isUnit, type System, type Unit, unitFor, unitOf, unitSign } from '../units.ts';
+import {
+  convert,
+  isUnit,
+  type System,
+  sameKind,
+  type Unit,
+  unitFor,
+  unitOf,
+  unitSign,
+} from '../units.ts';
 import { printStated, readQuantity } from './quantity-text.ts';
 
 export type Spoken = string | { us: string; metric: string };
@@ -36,8 +45,9 @@ export function stated(text: string): { us: string; metric: string } {
   const own = unitOf(one.unit).system;
   if (second !== undefined) {
     const other = readStated(second);
-    if (own === undefined || unitOf(other.unit).system === own)
-      throw new TypeError(`“${text}” needs one quantity of each system`);
+    const theirs = unitOf(other.unit).system;
+    if (!own || !theirs || own === theirs || !sameKind(one.unit, other.unit))
+      throw new TypeError(`“${text}” needs the same quantity in each system`);
     return own === 'us'
       ? { us: one.asWritten, metric: other.asWritten }
       : { us: other.asWritten, metric: one.asWritten };

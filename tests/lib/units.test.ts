@@ -54,6 +54,10 @@ describe('convert', () => {
     expect(convert(-40, 'degC', 'degF')).toBe(-40);
   });
 
+  it('leaves a quantity in its own unit as it is', () => {
+    for (const name of names) expect(convert(50.3, name, name), name).toBe(50.3);
+  });
+
   it('refuses to go from one kind to another', () => {
     expect(() => convert(1, 'in', 'V')).toThrow('in is a length, V a voltage');
   });
@@ -65,4 +69,26 @@ it.each(names)('shows %s in each system by a unit of that system or of both', (n
     expect(sameKind(name, other)).toBe(true);
     expect([system, undefined]).toContain(unitOf(other).system);
   }
+});
+
+it('pairs units that a shop reads beside each other', () => {
+  const pairs: [Unit, Unit][] = [
+    ['in', 'mm'],
+    ['ft', 'm'],
+    ['in/min', 'mm/min'],
+    ['lb', 'kg'],
+    ['degF', 'degC'],
+    ['kJ/in', 'kJ/mm'],
+    ['ksi', 'MPa'],
+  ];
+  for (const [us, metric] of pairs) {
+    expect(unitFor(us, 'metric')).toBe(metric);
+    expect(unitFor(metric, 'us')).toBe(us);
+  }
+  // A gram or a cubic centimeter goes to its own partner, not through the larger unit's.
+  expect([unitFor('g', 'us'), unitFor('cm3', 'us'), unitFor('lb', 'metric')]).toEqual([
+    'lb',
+    'in3',
+    'kg',
+  ]);
 });

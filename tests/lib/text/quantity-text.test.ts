@@ -29,6 +29,13 @@ describe('readQuantity', () => {
     ['50 %', 'percent', 50, 'percent'],
     ['1e-3 in', 'in', 0.001, 'in'],
     ['  7 in ', 'in', 7, 'in'],
+    ['1:30', 'h', 1.5, 'h'],
+    [' 0:06 h ', 'h', 0.1, 'h'],
+    ['5.', 'in', 5, 'in'],
+    ['+5 in', 'in', 5, 'in'],
+    ['12,5', 'mm', 12.5, 'mm'],
+    ['1234,5', 'mm', 1234.5, 'mm'],
+    ['7\u00a0in', 'in', 7, 'in'],
   ])('reads %j where %s is expected', (text, bare, value, unit) => {
     expect(readQuantity(text, bare)).toEqual({ value, unit });
   });
@@ -50,11 +57,24 @@ describe('readQuantity', () => {
     ['0x10', 'unknown unit'],
     ['<b>7</b>', 'needs a number'],
     ['7 in in', 'unknown unit'],
+    ['1:30', 'unknown unit'],
+    ['1,234,5', 'needs a number'],
+    ['1,234,567', '1234567'],
+    ['3,500', 'write 3500 or 3.500'],
+    ['1,23,4', 'needs a number'],
+    ['5e', 'unknown unit'],
     ['--5', 'needs a number'],
   ])('refuses %j, saying that it %s', (text, sentence) => {
     const read = readQuantity(text, 'in');
     expect('problem' in read && read.problem).toContain(sentence);
   });
+
+  it.each(['-1:30', '1:60', '12345:00', '1:3', '1:300', 'at 1:30'])(
+    'takes no hours from %s',
+    (text) => {
+      expect(readQuantity(text, 'h')).toHaveProperty('problem');
+    },
+  );
 
   it('reads every mixed number as exact arithmetic does', () => {
     fc.assert(
@@ -92,6 +112,13 @@ describe('printNumber', () => {
     [0, 'mm', {}, '0'],
     [9.996, 'mm', {}, '10'],
     [999.6, 'mm', {}, '1000'],
+    [0.004, 'in', { fraction: 16 }, '0.004'],
+    [-0.004, 'in', { fraction: 16 }, '−0.004'],
+    [0, 'in', { fraction: 16 }, '0'],
+    [0.3125, 'mm', { fraction: 16 }, '0.313'],
+    [1200, 'mm', {}, '1200'],
+    [100.5, 'mm', { digits: 5 }, '100.5'],
+    [1.23456e-11, '1', {}, '0.000000000012'],
   ])('prints %d %s with %o as %s', (value, unit, how, text) => {
     expect(printNumber(value, unit, how)).toBe(text);
   });
@@ -128,8 +155,20 @@ it('puts a space before a unit, and none before degrees of angle', () => {
   expect(printQuantity(0.8, '1')).toBe('0.8');
 });
 
-it('keeps a stated size in millimeters as simple as it was meant', () => {
-  expect(printStated(convert(3 / 8, 'in', 'mm'), 'mm')).toBe('9.5\u00a0mm');
-  expect(printStated(convert(1 / 8, 'in', 'mm'), 'mm')).toBe('3.2\u00a0mm');
-  expect(printStated(convert(7, 'in', 'mm'), 'mm')).toBe('178\u00a0mm');
+it.each<[number, Unit, string]>([
+  [convert(3 / 8, 'in', 'mm'), 'mm', '9.5 mm'],
+  [convert(1 / 8, 'in', 'mm'), 'mm', '3.2 mm'],
+  [convert(-1 / 8, 'in', 'mm'), 'mm', '−3.2 mm'],
+  [convert(1 / 32, 'in', 'mm'), 'mm', '0.8 mm'],
+  [0.96, 'mm', '1 mm'],
+  [1.04, 'mm', '1 mm'],
+  [1.06, 'mm', '1.1 mm'],
+  [10.44, 'mm', '10.4 mm'],
+  [0.0254, 'mm', '0.0254 mm'],
+  [convert(7, 'in', 'mm'), 'mm', '178 mm'],
+  [9.44, 'degC', '9.44 °C'],
+  [8 / 25.4, 'in', '0.315 in'],
+  [-0.375, 'in', '−3/8 in'],
+])('keeps a stated size as simple as it was meant: %d %s is %s', (value, unit, text) => {
+  expect(printStated(value, unit).replaceAll('\u00a0', ' ')).toBe(text);
 });

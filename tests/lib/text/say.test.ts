@@ -21,7 +21,22 @@ describe('speak', () => {
     expect(speakBoth('Nothing to see.')).toEqual(['Nothing to see.']);
   });
 
-  it.each(['{many}', '{3 parsec}', '{3/0 in}', '{1 in|2 in}'])('refuses %s', (text) => {
-    expect(() => speakBoth(text)).toThrow(TypeError);
+  it('makes no empty pieces at the ends or between quantities', () => {
+    const [inch, amps] = [stated('1 in'), stated('90 A')];
+    expect(speakBoth('{1 in}')).toEqual([inch]);
+    expect(speakBoth('{1 in}{90 A} or so')).toEqual([inch, amps, ' or so']);
+    expect(speakBoth('at {90 A}')).toEqual(['at ', amps]);
   });
+
+  it('puts degrees of angle close, and temperatures apart', () => {
+    expect(speak('{45 deg} at {50 degF}', 'us')).toBe('45° at 50\u00a0°F');
+    expect(speak('{50 degF}', 'metric')).toBe('10\u00a0°C');
+  });
+
+  it.each(['{many}', '{2 in|3 A}', '{3 A|2 in}', '{3 parsec}', '{3/0 in}', '{1 in|2 in}'])(
+    'refuses %s',
+    (text) => {
+      expect(() => speakBoth(text)).toThrow(TypeError);
+    },
+  );
 });
