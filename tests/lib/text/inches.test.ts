@@ -1,11 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  printFraction,
-  readFraction,
-  ruleOf,
-  spellFractions,
-} from '../../../lib/text/inches.ts';
+import { printFraction, readFraction, ruleOf, spellFractions } from '../../../lib/text/inches.ts';
 
 describe('inches', () => {
   it('reads back what it prints, on every rule and on both sides of zero', () => {

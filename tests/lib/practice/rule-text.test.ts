@@ -1,10 +1,10 @@
 /** A formula as one line of print: its symbols, what they stand for, and the reader's numbers. */
 import { describe, expect, it } from 'vitest';
-import { answer, type Typed } from '../../lib/answer.ts';
-import type { Formula } from '../../lib/calculation.ts';
-import { loadCalculation } from '../../lib/calculations.ts';
-import { legend, numbersText, ruleText } from '../../lib/rule-text.ts';
-import type { System } from '../../lib/units.ts';
+import { answer, type Typed } from '../../../lib/answer.ts';
+import type { Formula } from '../../../lib/calculation.ts';
+import { loadCalculation } from '../../../lib/calculations.ts';
+import { legend, numbersText, ruleText } from '../../../lib/practice/rule-text.ts';
+import type { System } from '../../../lib/units.ts';
 
 const formula = async (id: string) => (await loadCalculation(id)) as Formula;
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');

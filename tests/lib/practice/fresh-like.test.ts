@@ -1,10 +1,10 @@
 /** The same problem with other numbers: near the example, on a shop's steps, and it can be solved. */
 import { describe, expect, it } from 'vitest';
-import type { Typed } from '../../lib/answer.ts';
-import { loadCalculation } from '../../lib/calculations.ts';
-import { freshLike } from '../../lib/fresh-like.ts';
-import { readQuantity } from '../../lib/quantity-text.ts';
-import type { System, Unit } from '../../lib/units.ts';
+import type { Typed } from '../../../lib/answer.ts';
+import { loadCalculation } from '../../../lib/calculations.ts';
+import { freshLike } from '../../../lib/practice/fresh-like.ts';
+import { readQuantity } from '../../../lib/text/quantity-text.ts';
+import type { System, Unit } from '../../../lib/units.ts';
 
 async function many(id: string, given: Typed, wanted: string[], system: System = 'us') {
   const calculation = await loadCalculation(id);
