@@ -85,9 +85,9 @@ export default defineProcedure({
     const aMinute = (length: number) =>
       arcTime === undefined ? undefined : (60 * length) / arcTime;
     const verdict =
-      runOutRatio < range.from
+      runOutRatio < range.from * (1 - bits)
         ? 'too slow for this size'
-        : runOutRatio > range.to
+        : runOutRatio > range.to * (1 + bits)
           ? 'too fast for this size'
           : 'about right for this size';
     const because: Reason[] = [
@@ -113,6 +113,9 @@ export default defineProcedure({
     };
   },
 });
+
+/** A share of lengths that were converted: its last bits decide nothing. */
+const bits = 1e-9;
 
 const whatToChange = {
   'too slow for this size':
