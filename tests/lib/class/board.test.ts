@@ -67,6 +67,37 @@ describe('where a learner stands', () => {
     expect(standing({ tested: '2025-01-01' }).alive?.daysLeft).toBeLessThan(0);
     expect(standing({}).alive).toBeUndefined();
   });
+
+  it('follows the six months from a graded coupon too, and tells a weld that came too late', () => {
+    const seen = standing({ tested: '2025-10-01', coupons: [coupon('flat-bead', 'passed')] });
+    expect(seen.alive?.until).toBe('2026-09-02');
+    // A day that lies after today keeps nothing alive yet.
+    const ahead = [coupon('flat-bead', 'waiting', '2026-12-01')];
+    expect(standing({ tested: '2025-10-01', coupons: ahead }).alive?.until).toBe('2026-04-01');
+    const late = standing({ tested: '2025-01-01', lastWelded: '2026-03-01' }).alive;
+    expect(late).toMatchObject({ until: '2025-07-01', late: '2026-03-01' });
+  });
+
+  it('has nothing next when all is passed', () => {
+    const all = exercises.map(({ slug }) => coupon(slug, 'passed'));
+    expect(standing({ coupons: all })).toMatchObject({
+      next: undefined,
+      place: exercises.length,
+      repeats: 0,
+      readyFor: undefined,
+    });
+  });
+
+  it('counts the repeats of the next exercise alone', () => {
+    const [one, two] = exercises.map(({ slug }) => slug);
+    const coupons = [
+      coupon(one ?? '', 'passed'),
+      coupon(one ?? '', 'repeat'),
+      coupon(two ?? '', 'repeat'),
+    ];
+    expect(standing({ coupons }).repeats).toBe(1);
+    expect(standing({ coupons }).waiting).toEqual([]);
+  });
 });
 
 describe('the booths of an evening', () => {
@@ -161,6 +192,63 @@ describe('the booths of an evening', () => {
     expect(evening(board({ gate: '2026-01-06' })).booths).toHaveLength(1);
     expect(evening(board({ coupons: [coupon('safety-gate', 'passed')] })).booths).toHaveLength(1);
     expect(evening(board({ coupons: [coupon('safety-gate', 'waiting')] })).booths).toEqual([]);
+  });
+
+  it('say why somebody works beside them', () => {
+    const learner = (name: string, more: Partial<BoardLearner>) => ({
+      ...newLearner(name),
+      gate: '2026-01-06',
+      ...more,
+    });
+    const all = exercises.map(({ slug }) => coupon(slug, 'passed'));
+    const board: ClassBoard = {
+      ...demo,
+      learners: [
+        learner('first', { at: 'flat-bead' }),
+        learner('second', { at: 'flat-bead' }),
+        learner('strong', { at: 'larger-electrode-vertical' }),
+        learner('done', { coupons: all }),
+      ],
+      booths: [
+        { booth: '1', machine: '', largest: 1 / 8, down: false },
+        { booth: '2', machine: '', largest: 5 / 32, down: true },
+      ],
+    };
+    const why = Object.fromEntries(
+      evening(board).beside.map((it) => [it.standing.learner.learner, it.why]),
+    );
+    expect(why).toEqual({
+      second: 'every booth that could is taken',
+      strong: 'no machine here burns that electrode',
+      done: 'all exercises passed',
+    });
+    const side = exercises.find(({ station }) => station === 'side');
+    const [beside] = evening({
+      ...board,
+      learners: [learner('side', { at: side?.slug ?? '' })],
+    }).beside;
+    expect(beside?.why).toBe(side?.title);
+  });
+
+  it('are chosen by those with most to catch up, then by those furthest back', () => {
+    const learner = (name: string, at: string, minutes: number) => ({
+      ...newLearner(name),
+      gate: '2026-01-06',
+      at,
+      absences: [{ on: '2026-03-03', minutes }],
+    });
+    const board: ClassBoard = {
+      ...demo,
+      learners: [
+        learner('far', 'fillet-2f', 0),
+        learner('back', 'flat-bead', 0),
+        learner('missed', 'fillet-2f', 165),
+      ],
+      booths: ['1', '2'].map((booth) => ({ booth, machine: '', largest: 5 / 32, down: false })),
+    };
+    const { booths, beside } = evening(board);
+    expect(booths.map((it) => it.standing.learner.learner)).toEqual(['missed', 'back']);
+    expect(beside.map((it) => it.standing.learner.learner)).toEqual(['far']);
   });
 
   it('are passed over where the machine gives too little, or alternating current alone', () => {
@@ -262,6 +350,9 @@ describe('records and tables', () => {
       '22,,much,,',
       '23,,0,3/2/26,',
       '24,flat-bead,30,,',
+      '25,,0,,3/2/26',
+      '26,,-1,,',
+      '27,,"12,5",2026-1-5,2026-02-01',
     ];
     const read = readBoardCsv(demo, exercises, head + rows.join('\r\n'));
     expect(read.problems.map((text) => text.slice(0, 6))).toEqual([
@@ -269,9 +360,17 @@ describe('records and tables', () => {
       'Row 2:',
       'Row 3:',
       'Row 4:',
+      'Row 6:',
+      'Row 7:',
     ]);
-    expect(read.read).toBe(1);
-    expect(read.board.learners).toHaveLength(demo.learners.length + 1);
+    expect(read.read).toBe(2);
+    expect(read.board.learners).toHaveLength(demo.learners.length + 2);
+    expect(read.board.learners.at(-1)).toMatchObject({
+      learner: '27',
+      caughtUp: 12.5,
+      tested: '2026-01-05',
+      lastWelded: '2026-02-01',
+    });
     expect(readBoardCsv(demo, exercises, '\u0000\u0001').read).toBe(0);
   });
 });

@@ -145,6 +145,34 @@ it('using both sides of a pad halves its plates, and a ring that loses half an i
   expect(rings).toBe(32);
 });
 
+it('takes what is set for an exercise before what is set for the class', () => {
+  const only = (row: Partial<ReturnType<typeof planned>>) =>
+    readPlan({ ...first, exercises: [{ ...planned('flat-bead'), ...row }] }, exercises).turns[0];
+  const exercise = exercises.find(({ slug }) => slug === 'flat-bead');
+  expect(only({})).toMatchObject({
+    attempts: exercise?.attempts,
+    minutes: exercise?.minutes,
+    learners: 16,
+    repeats: 0.5,
+  });
+  expect(only({})).not.toHaveProperty('week');
+  expect(
+    only({ attempts: '4', learners: '3', minutes: '45', repeats: '20', week: '2' }),
+  ).toMatchObject({ attempts: 4, learners: 3, minutes: 45, repeats: 0.2, week: 2 });
+  expect(only({ attempts: '0', repeats: '0' })).toMatchObject({ attempts: 0, repeats: 0 });
+  // 24 evenings at two a week are twelve weeks.
+  expect(only({ week: '12' })).toMatchObject({ week: 12 });
+  expect(only({ week: '13' })).not.toHaveProperty('week');
+});
+
+it('reads prices of one, and none where the field is empty', () => {
+  const prices = { 'E7018 {1/8 in}': ' 31.50 ', 'Grinding disc': '', 'Flap disc': '0' };
+  expect([...readPlan({ ...first, prices }, exercises).prices]).toEqual([
+    ['E7018 {1/8 in}', 31.5],
+    ['Flap disc', 0],
+  ]);
+});
+
 describe('what cannot be read', () => {
   it('is told by its field, and the rest stands', () => {
     const read = readPlan(

@@ -1,0 +1,81 @@
+/** Exercises fill the weeks in their order; a week of its own is kept, full or not. */
+import { describe, expect, it } from 'vitest';
+import type { ClassExercise } from '../../../lib/class/class-exercise.ts';
+import type { Turn } from '../../../lib/class/turns.ts';
+import { weeksOf } from '../../../lib/class/weeks.ts';
+
+const turn = (slug: string, hours: number, more: Partial<Turn> & { side?: true } = {}): Turn => {
+  const { side, ...rest } = more;
+  const exercise: ClassExercise = {
+    slug,
+    title: slug,
+    lesson: 1,
+    stage: 'early',
+    station: side ? 'side' : 'booth',
+    minutes: 60,
+    attempts: 1,
+    coupon: [],
+    rods: [],
+    work: 'other',
+  };
+  return { exercise, learners: 1, attempts: 1, minutes: 60 * hours, repeats: 0, ...rest };
+};
+const laid = (turns: Turn[], byWeek: number[]) =>
+  weeksOf(turns, byWeek).map(({ number, shares, demand }) => [
+    number,
+    demand,
+    shares.map((it) => `${it.turn.exercise.slug} ${it.share}`).join(', '),
+  ]);
+
+describe('weeksOf', () => {
+  it('fills one week after the other, an exercise cut where a week is full', () => {
+    expect(laid([turn('a', 3), turn('b', 2)], [4, 4])).toEqual([
+      [1, 4, 'a 1, b 0.5'],
+      [2, 1, 'b 0.5'],
+    ]);
+  });
+
+  it('puts into week 0 what no week has room for', () => {
+    expect(laid([turn('a', 8)], [2, 4])).toEqual([
+      [1, 2, 'a 0.25'],
+      [2, 4, 'a 0.5'],
+      [0, 2, 'a 0.25'],
+    ]);
+    expect(laid([turn('a', 1)], [])).toEqual([[0, 1, 'a 1']]);
+  });
+
+  it('keeps an exercise in the week that was set, and lets the others take what room is left', () => {
+    expect(laid([turn('a', 3), turn('b', 3, { week: 1 })], [4, 4])).toEqual([
+      [1, 4, `a ${1 / 3}, b 1`],
+      [2, 2, `a ${2 / 3}`],
+    ]);
+    expect(laid([turn('a', 1), turn('b', 9, { week: 2 })], [4, 4])).toEqual([
+      [1, 1, 'a 1'],
+      [2, 9, 'b 1'],
+    ]);
+  });
+
+  it('passes a week over that is full already', () => {
+    expect(laid([turn('a', 1), turn('b', 4, { week: 1 })], [4, 4])).toEqual([
+      [1, 4, 'b 1'],
+      [2, 1, 'a 1'],
+    ]);
+  });
+
+  it('lets an exercise follow the others when its week lies past the term', () => {
+    expect(laid([turn('a', 1, { week: 9 })], [4])).toEqual([[1, 1, 'a 1']]);
+  });
+
+  it('puts what needs no booth beside what the booths do by then, without hours', () => {
+    expect(laid([turn('a', 3), turn('saw', 2, { side: true }), turn('b', 2)], [4, 4])).toEqual([
+      [1, 4, 'a 1, saw 1, b 0.5'],
+      [2, 1, 'b 0.5'],
+    ]);
+    // The term is full: the saw stands in its last week, not outside it.
+    expect(laid([turn('a', 4), turn('b', 4), turn('saw', 2, { side: true })], [4, 4])).toEqual([
+      [1, 4, 'a 1'],
+      [2, 4, 'b 1, saw 1'],
+    ]);
+    expect(laid([turn('saw', 2, { side: true })], [])).toEqual([[0, 0, 'saw 1']]);
+  });
+});
