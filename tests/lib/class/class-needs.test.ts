@@ -43,7 +43,7 @@ const sum = (list: readonly number[]) => list.reduce((a, b) => a + b, 0);
 describe('the demo shop', () => {
   it('has 57.75 booth hours a learner: 24 evenings of 2 h 45 min, 14 booths for 16', () => {
     const { supply } = needsOf(first).needs;
-    expect([supply.firstArc, supply.lastArc]).toEqual([18.75, 21.5]);
+    expect([supply.firstArc, supply.lastArc]).toEqual([18.25, 21]);
     expect(supply.each).toBeCloseTo((24 * 2.75 * 14) / 16, 9);
     expect(supply.each).toBeCloseTo(57.75, 9);
   });
@@ -66,8 +66,8 @@ describe('the demo shop', () => {
 
 describe('hours', () => {
   it('end an hour before the building is locked, and the loss is told', () => {
-    const { supply } = needsOf(withSettings({ lockUp: '22:00' })).needs;
-    expect(supply.lastArc).toBe(21);
+    const { supply } = needsOf(withSettings({ lockUp: '21:30' })).needs;
+    expect(supply.lastArc).toBe(20.5);
     expect(supply.lostToWatch).toBe(0.5);
   });
 
