@@ -2,10 +2,10 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { expect, it } from 'vitest';
-import BendStraps from '../../components/drawings/bend-straps.tsx';
-import Keyholes from '../../components/drawings/keyhole.tsx';
-import LevelPipe from '../../components/drawings/level-pipe.tsx';
-import RoofAndWall from '../../components/drawings/roof-and-wall.tsx';
+import BendStraps from '../../components/drawings/lesson/bend-straps.tsx';
+import Keyholes from '../../components/drawings/lesson/keyhole.tsx';
+import LevelPipe from '../../components/drawings/lesson/level-pipe.tsx';
+import RoofAndWall from '../../components/drawings/lesson/roof-and-wall.tsx';
 import { sheetFaults } from './sheet-faults.ts';
 
 it.each([

@@ -1,8 +1,8 @@
-import { electrode } from '../Sketch/electrode.ts';
-import { pipeLeans } from '../Sketch/electrode-angles.ts';
-import Label from '../Sketch/Label.tsx';
-import { around, ring } from '../Sketch/PositionRing.tsx';
-import Sketch from '../Sketch/Sketch.tsx';
+import { electrode } from '../../Sketch/electrode.ts';
+import { pipeLeans } from '../../Sketch/electrode-angles.ts';
+import Label from '../../Sketch/Label.tsx';
+import { around, ring } from '../../Sketch/PositionRing.tsx';
+import Sketch from '../../Sketch/Sketch.tsx';
 
 /** Clock angles: the hours where the electrode is shown, the four tacks, and the way of both halves. */
 const hours = [0, 30, 60, 90, 120, 150, 180];
