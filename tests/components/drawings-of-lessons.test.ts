@@ -3,9 +3,11 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { expect, it } from 'vitest';
 import BendStraps from '../../components/drawings/lesson/bend-straps.tsx';
+import FeatheredEnd from '../../components/drawings/lesson/feathered-end.tsx';
 import Keyholes from '../../components/drawings/lesson/keyhole.tsx';
 import LevelPipe from '../../components/drawings/lesson/level-pipe.tsx';
 import RoofAndWall from '../../components/drawings/lesson/roof-and-wall.tsx';
+import Shelf from '../../components/drawings/lesson/shelf.tsx';
 import { sheetFaults } from './sheet-faults.ts';
 
 it.each([
@@ -13,6 +15,8 @@ it.each([
   ['level-pipe', LevelPipe],
   ['bend-straps', BendStraps],
   ['roof-and-wall', RoofAndWall],
+  ['shelf', Shelf],
+  ['feathered-end', FeatheredEnd],
 ] as const)('%s stays on its sheet', (_, Drawing) => {
   expect(sheetFaults(renderToString(h(Drawing, {})))).toEqual([]);
 });

@@ -18,8 +18,8 @@ export default function Keyholes() {
       name="A keyhole that closes, one that is right, and one that grows"
       caption={
         <>
-          Looking into the groove; the weld goes up the picture. Dark is the gap, shaded is the
-          weld. The dashed circle is the core wire. Common practice.
+          Looking into the groove; the weld goes up the picture. Solid is the gap with its hole,
+          shaded is the weld. The dashed circle is the core wire. Common practice.
         </>
       }
     >

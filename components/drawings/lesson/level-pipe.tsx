@@ -19,8 +19,8 @@ export default function LevelPipe() {
       caption={
         <>
           Going up, the electrode looks at the middle of the pipe, and its tip leads by a push of{' '}
-          {pipeLeans.vertical.travel.join(' to ')}°. Black: tacks. 1: the first half runs from past
-          six to past twelve. 2: the other half joins it at both ends. Common practice.
+          {pipeLeans.vertical.travel.join(' to ')}°. Solid blocks are tacks. 1: the first half runs
+          from past six to past twelve. 2: the other half joins it at both ends. Common practice.
         </>
       }
     >
