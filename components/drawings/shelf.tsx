@@ -1,8 +1,8 @@
-import { electrode } from '../../Sketch/electrode.ts';
-import { hatch } from '../../Sketch/hatch.ts';
-import Label from '../../Sketch/Label.tsx';
-import Sketch from '../../Sketch/Sketch.tsx';
-import type { Point } from '../../Sketch/scale.ts';
+import { electrode } from '../Sketch/electrode.ts';
+import { hatch } from '../Sketch/hatch.ts';
+import Label from '../Sketch/Label.tsx';
+import Sketch from '../Sketch/Sketch.tsx';
+import type { Point } from '../Sketch/scale.ts';
 
 /** The pool from its top on the plate to its lower lip on the front of the shelf, by state. */
 const states = [

@@ -1,8 +1,16 @@
-import { electrode } from '../../Sketch/electrode.ts';
-import { pipeLeans } from '../../Sketch/electrode-angles.ts';
-import Label from '../../Sketch/Label.tsx';
-import { around, ring } from '../../Sketch/PositionRing.tsx';
-import Sketch from '../../Sketch/Sketch.tsx';
+import { electrode } from '../Sketch/electrode.ts';
+import { pipeLeans } from '../Sketch/electrode-angles.ts';
+import Label from '../Sketch/Label.tsx';
+import Sketch, { round } from '../Sketch/Sketch.tsx';
+
+/** The middle of the pipe on its sheet, its bore and its outside. */
+const ring = { x: 160, y: 152, inner: 66, outer: 98 };
+
+/** A point at a clock angle, on the sheet. */
+function around(degrees: number, radius: number): readonly [number, number] {
+  const angle = (degrees * Math.PI) / 180;
+  return [round(ring.x + radius * Math.sin(angle)), round(ring.y - radius * Math.cos(angle))];
+}
 
 /** Clock angles: the hours where the electrode is shown, the four tacks, and the way of both halves. */
 const hours = [0, 30, 60, 90, 120, 150, 180];

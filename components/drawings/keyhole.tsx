@@ -1,5 +1,5 @@
-import Label from '../../Sketch/Label.tsx';
-import Sketch from '../../Sketch/Sketch.tsx';
+import Label from '../Sketch/Label.tsx';
+import Sketch from '../Sketch/Sketch.tsx';
 
 /** Half the root opening on the sheet, and half a core wire: the hole is held a little wider than the gap. */
 const [gap, core] = [9, 11];

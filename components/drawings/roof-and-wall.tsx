@@ -1,8 +1,8 @@
-import { electrode } from '../../Sketch/electrode.ts';
-import { hatch } from '../../Sketch/hatch.ts';
-import Label from '../../Sketch/Label.tsx';
-import Sketch from '../../Sketch/Sketch.tsx';
-import type { Point } from '../../Sketch/scale.ts';
+import { electrode } from '../Sketch/electrode.ts';
+import { hatch } from '../Sketch/hatch.ts';
+import Label from '../Sketch/Label.tsx';
+import Sketch from '../Sketch/Sketch.tsx';
+import type { Point } from '../Sketch/scale.ts';
 
 /** The weld's way: from the low end of the roof to the bend, and up the wall. */
 const [low, bend, top] = [

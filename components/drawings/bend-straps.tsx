@@ -1,5 +1,5 @@
-import Label from '../../Sketch/Label.tsx';
-import Sketch from '../../Sketch/Sketch.tsx';
+import Label from '../Sketch/Label.tsx';
+import Sketch from '../Sketch/Sketch.tsx';
 
 /** Where two straps are cut from a plate, and which side of each is stretched in the press. */
 export default function BendStraps() {

@@ -1,5 +1,5 @@
-import Label from '../../Sketch/Label.tsx';
-import Sketch from '../../Sketch/Sketch.tsx';
+import Label from '../Sketch/Label.tsx';
+import Sketch from '../Sketch/Sketch.tsx';
 
 /** A tack or a stop along the root, in section: what the next bead meets at a thick end and at a thin one. */
 export default function FeatheredEnd() {
