@@ -56,6 +56,7 @@ async function described(
     coupon: coupon.map(pieceOf),
     rods: await Promise.all(electrodes.map(lotOf)),
     work,
+    ...(exercise.practises.includes('judge-bend') && { bends: true as const }),
     ...(passes !== undefined && { passes }),
   };
 }

@@ -1,5 +1,7 @@
+import { Component } from 'preact';
 import { type BoardBooth, machineCurrents, machineSettings } from '../../lib/files/class-board.ts';
 import { sizeText } from '../ClassPlan/Size.tsx';
+import TypedBox from '../ClassPlan/TypedBox.tsx';
 
 interface Props {
   booths: readonly BoardBooth[];
@@ -50,7 +52,9 @@ export default function BoothRows({ booths, onBooth, onAdd }: Props) {
               </select>
             </label>
             <AmpsBox
-              label="Most A"
+              id={`booth-${at}-most`}
+              label="Most"
+              booth={booth.booth}
               value={booth.most}
               onAmps={(most) => onBooth(at, fielded(booth, 'most', most))}
             />
@@ -67,7 +71,9 @@ export default function BoothRows({ booths, onBooth, onAdd }: Props) {
               onWord={(setBy) => onBooth(at, fielded(booth, 'setBy', setBy))}
             />
             <AmpsBox
-              label="Meter less dial, A"
+              id={`booth-${at}-offset`}
+              label="Meter less dial"
+              booth={booth.booth}
               value={booth.offset}
               onAmps={(offset) => onBooth(at, fielded(booth, 'offset', offset))}
             />
@@ -110,35 +116,45 @@ function fielded<K extends 'most' | 'current' | 'setBy' | 'offset'>(
   return next;
 }
 
-/** Amperes or nothing; a text that is no number is kept in the box and not taken over. */
-function AmpsBox({
-  label,
-  value,
-  onAmps,
-}: {
+interface AmpsProps {
+  id: string;
   label: string;
+  booth: string;
   value: number | undefined;
   onAmps(amps: number | undefined): void;
-}) {
-  return (
-    <label>
-      {label}{' '}
-      <input
-        type="text"
-        inputMode="decimal"
-        value={value === undefined ? '' : String(value)}
-        onChange={(event) => {
-          const box = event.currentTarget;
-          const text = box.value.trim().replace(',', '.').replace('−', '-').replace(/\s*A$/i, '');
-          const amps = Number(text);
-          const bad = text !== '' && !(Math.abs(amps) <= 500);
-          box.setCustomValidity(bad ? `${label} needs a number of amperes` : '');
-          if (bad) box.reportValidity();
-          else onAmps(text === '' ? undefined : amps);
+}
+
+/** Amperes or nothing; a text that is no number stays in its box, is told, and is not taken over. */
+class AmpsBox extends Component<AmpsProps, { typed?: string }> {
+  override render() {
+    const { id, label, booth, value, onAmps } = this.props;
+    const text = this.state.typed ?? (value === undefined ? '' : String(value));
+    return (
+      <TypedBox
+        id={id}
+        label={label}
+        of={`of booth ${booth}`}
+        unit="A"
+        value={text}
+        problem={
+          ampsOf(text) === null ? `${label} needs a number of amperes, at most 500` : undefined
+        }
+        onText={(typed) => {
+          this.setState({ typed });
+          const amps = ampsOf(typed);
+          if (amps !== null) onAmps(amps);
         }}
       />
-    </label>
-  );
+    );
+  }
+}
+
+/** Null: no number of amperes. */
+function ampsOf(text: string): number | undefined | null {
+  const plain = text.trim().replace(',', '.').replace('−', '-').replace(/\s*A$/i, '');
+  if (plain === '') return undefined;
+  const amps = Number(plain);
+  return Math.abs(amps) <= 500 ? amps : null;
 }
 
 function Picked<W extends string>({

@@ -4,7 +4,8 @@ import { clockText, durationText } from '../../lib/text/clock-text.ts';
 
 /** Demand printed against supply: booths, bench, and when the last arc goes out. */
 export default function HoursSheet({ needs }: { needs: ClassNeeds }) {
-  const { supply, demand, preparation } = needs;
+  const { supply, demand, preparation, grading } = needs;
+  const evenings = supply.weeks.reduce((sum, count) => sum + count, 0);
   const said = verdict(needs);
   const noArc = supply.arcHours <= 0;
   return (
@@ -44,6 +45,21 @@ export default function HoursSheet({ needs }: { needs: ClassNeeds }) {
             ' They ask for more than that: some of it comes off the booth hours.'}
         </dd>
       </div>
+      {grading.graded > 0 && (
+        <div>
+          <dt>Grading</dt>
+          <dd>
+            {durationText(grading.from)} to {durationText(grading.to)} in the term,{' '}
+            {durationText(grading.from / evenings)} to {durationText(grading.to / evenings)} an
+            evening
+          </dd>
+          <dd class="plan-said">
+            Five to eight minutes a coupon, for {grading.graded} coupons: the last of each learner
+            and exercise, and its repeats. Learners judge the other{' '}
+            {grading.attempts - grading.graded} themselves first.
+          </dd>
+        </div>
+      )}
     </dl>
   );
 }

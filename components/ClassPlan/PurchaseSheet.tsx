@@ -24,7 +24,7 @@ export default function PurchaseSheet({ needs, prices, priceBox }: Props) {
     return priced ? [text] : [];
   };
   const moneyColumns = priceBox ? ['Price of one', 'Cost|'] : priced ? ['Cost|'] : [];
-  const { preparation, metal, rods } = needs;
+  const { preparation, metal, rods, store } = needs;
   return (
     <>
       {metal.length > 0 && (
@@ -81,6 +81,24 @@ export default function PurchaseSheet({ needs, prices, priceBox }: Props) {
           ]}
         />
       )}
+      {store.tools.length > 0 && (
+        <PlanTable
+          caption="To have ready, by custom"
+          columns={['Thing', 'Count|', 'Counted']}
+          rows={[
+            ...store.tools.map(({ tool, count, why }) => [tool, count, why]),
+            ...(store.ovenPounds > 0
+              ? [
+                  [
+                    'Holding oven',
+                    <Size value={store.ovenPounds} unit="lb" digits={3} />,
+                    'low-hydrogen electrodes of the fullest evening, in whole cans',
+                  ],
+                ]
+              : []),
+          ]}
+        />
+      )}
       {priced && (
         <p class="plan-total">
           <b>{amount(total)}</b> for what has a price
@@ -96,6 +114,6 @@ export default function PurchaseSheet({ needs, prices, priceBox }: Props) {
 }
 
 const remarks =
-  'At least: no cutting plan needs fewer bars. Weights are of nominal sizes; electrodes are counted {14 in} long. Discs by custom: a grinding disc for two grooves or six tees, a flap disc for eight coupons. Also on the list: chipping hammers, brushes, cover plates, stub bins, saw blades.';
+  'At least: no cutting plan needs fewer bars. Weights are of nominal sizes; electrodes are counted {14 in} long. Discs by custom: a grinding disc for two grooves or six tees, a flap disc for eight coupons. A whole bar of more than {50 lb} takes two people, and a length of pipe a hoist.';
 
 const amount = (value: number): string => value.toFixed(2);

@@ -1,11 +1,13 @@
 import type { ClassNeeds } from '../../lib/class/class-needs.ts';
-import { durationText } from '../../lib/text/clock-text.ts';
+import type { Rotation } from '../../lib/class/rotation.ts';
+import { clockText, durationText } from '../../lib/text/clock-text.ts';
 import Said from '../Reasons/Said.tsx';
 import PlanTable from './PlanTable.tsx';
 import Size from './Size.tsx';
 
 /** Week by week: who welds what, the hours it takes, and what lies ready on the first evening. */
 export default function WeekSheet({ needs }: { needs: ClassNeeds }) {
+  const { rotation } = needs;
   return (
     <>
       <p class="quiet">
@@ -47,6 +49,43 @@ export default function WeekSheet({ needs }: { needs: ClassNeeds }) {
           )),
         ])}
       />
+      {rotation && <Beside rotation={rotation} />}
     </>
   );
+}
+
+/** Nobody sits: the side station is where the metal for the booths is made. */
+function Beside({ rotation: { rounds, beside, evenings } }: { rotation: Rotation }) {
+  const shown = evenings.slice(0, 4);
+  return (
+    <>
+      <PlanTable
+        caption="Who stands beside the booths, by turns"
+        columns={['Round', ...shown.map((_, at) => `Evening ${at + 1}`)]}
+        rows={rounds.map(({ from, to }, round) => [
+          `${clockText(from)} to ${clockText(to)}`,
+          ...shown.map((evening) => runsText(evening[round] ?? [])),
+        ])}
+      />
+      <p class="quiet">
+        {beside} at the side station in each round of about forty minutes: saw and grind, etch and
+        gauge, or sums. Nobody saws or grinds before the grinder sign-off. The numbers are places on
+        your list of learners.{' '}
+        {evenings.length > shown.length && 'The next evenings go on from there. '}
+        After {evenings.length === 1 ? 'one evening' : `${evenings.length} evenings`} everybody has
+        had a turn, and it begins again.
+      </p>
+    </>
+  );
+}
+
+/** 1, 2, 3, 7 is `1 to 3, 7`. */
+function runsText(places: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const place of places.toSorted((a, b) => a - b)) {
+    const last = runs.at(-1);
+    if (last && last[1] === place - 1) last[1] = place;
+    else runs.push([place, place]);
+  }
+  return runs.map(([from, to]) => (from === to ? `${from}` : `${from} to ${to}`)).join(', ');
 }

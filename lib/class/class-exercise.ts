@@ -39,6 +39,8 @@ export interface ClassExercise {
   rods: RodLot[];
   /** A tee or a groove is ground; a pad is not. */
   work: 'groove' | 'tee' | 'pipe' | 'other';
+  /** Straps are bent. */
+  bends?: true;
   /** Passes in each weld of a tee. */
   passes?: number;
 }

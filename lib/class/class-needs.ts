@@ -1,8 +1,12 @@
 /** All that a class needs, from numbers: the one function behind the page of the class plan. */
+
+import { type GradingLoad, gradingLoad } from './grading-load.ts';
 import { type MetalChoices, metalOf, type SectionMetal } from './metal.ts';
 import { type Preparation, type PreparationChoices, preparationOf } from './preparation.ts';
-import { type RodNeed, rodsOf, type Spare } from './rods.ts';
+import { canPounds, type RodNeed, rodsOf, type Spare } from './rods.ts';
+import { type Rotation, rotationOf } from './rotation.ts';
 import { type Supply, supplyOf, type Term } from './term.ts';
+import { type Store, storeOf } from './tools.ts';
 import { atBooth, hoursOf, type Turn } from './turns.ts';
 import { type WeekNeeds, weekNeeds } from './week-needs.ts';
 import { type Week, weeksOf } from './weeks.ts';
@@ -23,6 +27,10 @@ export interface ClassNeeds {
   rods: RodNeed[];
   weeks: (Week & WeekNeeds)[];
   preparation: Preparation;
+  grading: GradingLoad;
+  /** Undefined where everybody has a booth. */
+  rotation: Rotation | undefined;
+  store: Store;
   parts: MetalParts;
   saved: MetalSaved;
 }
@@ -34,6 +42,10 @@ export function classNeeds(turns: readonly Turn[], choices: ClassChoices): Class
   const metal = metalOf(turns, metalChoices);
   const weeks = weeksOf(turns, supply.byWeek);
   const needs = weekNeeds(weeks, metalChoices, spare);
+  const cuts = metal.reduce(
+    (sum, { pieces }) => sum + pieces.reduce((all, { count }) => all + count, 0),
+    0,
+  );
   return {
     supply,
     demand: { boothHours, each: boothHours / term.learners },
@@ -41,6 +53,9 @@ export function classNeeds(turns: readonly Turn[], choices: ClassChoices): Class
     rods: rodsOf(turns, spare),
     weeks: weeks.map((week, at) => ({ ...week, ...(needs[at] as WeekNeeds) })),
     preparation: preparationOf(turns, choices.preparation, metalChoices, supply.waiting),
+    grading: gradingLoad(turns),
+    rotation: rotationOf(term, supply),
+    store: storeOf(turns, term, supply, needs, cuts, canPounds),
     parts: metalParts(turns, metal, metalChoices),
     saved: metalSaved(turns, metalChoices),
   };

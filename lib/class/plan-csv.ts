@@ -18,7 +18,7 @@ export function purchaseCsv(
   system: System,
 ): string {
   const mass = unitFor('lb', system);
-  const { metal, rods, preparation } = needs;
+  const { metal, rods, preparation, store } = needs;
   const cost = new Map(costsOf(needs, prices).lines.map((line) => [line.thing, line.cost]));
   const discs: [string, number][] = [
     ['Grinding disc', preparation.grindingDiscs],
@@ -54,6 +54,7 @@ export function purchaseCsv(
         prices.get(name),
         cost.get(name),
       ]),
+      ...store.tools.map(({ tool, count }): Cell[] => [tool, count, 'piece', count]),
     ],
   );
 }
