@@ -81,6 +81,17 @@ export default defineProcedure({
     },
     overlap: yesNo('Overlap: metal rolled over the toe', 'A fingernail catches under the edge.'),
     arcStrike: yesNo('Arc strike outside the weld', 'A small burn beside the weld.'),
+    looseSpatter: yesNo(
+      'Spatter or slag that the brush takes off',
+      'Brush once more. What sticks fast to the plate is not meant.',
+    ),
+    misalignment: reading(
+      'Step between the two faces',
+      'e',
+      '1/32',
+      '1',
+      'Rule on the higher face, and the gap under it; on pipe inside, where you can.',
+    ),
     filletSize: reading('Fillet size on the drawing', 'S', '5/16', '8', 'On the welding symbol.'),
     leg: reading('Shortest leg', 'L', '5/16', '8', 'Fillet gauge, at the smallest place.'),
     faceWidth: reading('Width of the face', 'W', '7/16', '11', 'Caliper from toe to toe.'),

@@ -32,6 +32,8 @@ export interface Readings {
   overlap: YesNo;
   craterFilled: YesNo;
   arcStrike: YesNo;
+  looseSpatter: YesNo;
+  misalignment: Reading;
   filletSize: Reading;
   leg: Reading;
   convexity: Reading;
@@ -108,18 +110,58 @@ export function visualItems(it: Readings): Item[] {
   else items.push(reinforcementItem(it));
   if (!test) items.push(...porosityItems(it));
   if (test || it.weld === 'groove, open root') items.push(...rootItems(it, base));
-  if (it.arcStrike !== undefined)
+  return [...items, ...besideTheWeld(it)];
+}
+
+/** What lies beside the weld, or was wrong before it: told only where somebody looked. */
+function besideTheWeld({
+  arcStrike,
+  looseSpatter,
+  misalignment,
+  weld,
+  thickness,
+}: Readings): Item[] {
+  const items: Item[] = [];
+  if (arcStrike !== undefined)
     items.push(
       never(
         'Arc strike outside the weld',
-        it.arcStrike,
-        { source: 'aws-d1.1', at: '2015 clause 5.28', known: 'memory' },
+        arcStrike,
+        limits.strikeCite,
         'no',
         'none; ground smooth where one is',
       ),
     );
+  if (looseSpatter !== undefined)
+    items.push(
+      never(
+        'Loose spatter and slag',
+        looseSpatter,
+        limits.spatterCite,
+        'no',
+        'brushed off; what sticks fast may stay, unless another test or the paint asks for it off',
+      ),
+    );
+  if (misalignment !== undefined && weld !== 'fillet') {
+    const { share, at, cite } = limits.misalignment;
+    items.push(
+      most(
+        'Misalignment',
+        misalignment,
+        shareOf(at, share, thickness),
+        cite,
+        `at most a tenth of the thinner part, and ${size(at)}`,
+      ),
+    );
+  }
   return items;
 }
+
+/** The smaller of a printed size and a share of the thickness, in both systems. */
+const shareOf = (pair: Pair, part: number, { value, system }: Printed): Pair => ({
+  us: Math.min(pair.us, part * (system === 'us' ? value : value / 25.4)),
+  metric: Math.min(pair.metric, part * (system === 'metric' ? value : value * 25.4)),
+});
 
 function undercutItem(it: Readings): Item {
   const { undercut } = limits;
@@ -279,30 +321,40 @@ function rootItems(it: Readings, cite: Citation): Item[] {
   const { rootConcavity, meltThrough } = limits;
   return [
     ...items,
-    most(
-      'Root concavity',
-      it.rootConcavity,
-      rootConcavity.at,
-      rootConcavity.cite,
-      `at most ${size(rootConcavity.at)}, and nowhere thinner than the plate`,
+    withFullThickness(
+      most(
+        'Root concavity',
+        it.rootConcavity,
+        rootConcavity.at,
+        rootConcavity.cite,
+        `at most ${size(rootConcavity.at)}, and the joint, cover pass included, nowhere thinner than the plate`,
+      ),
+      it,
     ),
     most('Melt-through', it.meltThrough, meltThrough.at, meltThrough.cite),
   ];
 }
 
+/** A hollow at the root is made good by the cover pass, or the joint is thinner than the plate. */
+function withFullThickness(item: Item, { rootConcavity, reinforcement }: Readings): Item {
+  if (item.verdict !== 'pass' || !rootConcavity || rootConcavity.value === 0) return item;
+  if (!reinforcement)
+    return {
+      ...item,
+      verdict: 'cannot be judged from this',
+      reading: `${item.reading}; read the cover pass too`,
+    };
+  return coveredBy(rootConcavity, reinforcement) ? item : { ...item, verdict: 'fail' };
+}
+
+const inInches = ({ value, system }: Printed) => (system === 'us' ? value : value / 25.4);
+const coveredBy = (hollow: Printed, cover: Printed) =>
+  inInches(hollow) <= inInches(cover) * (1 + 1e-9);
+
 /** ASME B31.3, normal fluid service, girth welds and fillets. */
 function pipingItems(it: Readings): Item[] {
   const { thickness } = it;
-  const share = (pair: Pair, part: number): Pair => ({
-    us: Math.min(
-      pair.us,
-      part * (thickness.system === 'us' ? thickness.value : thickness.value / 25.4),
-    ),
-    metric: Math.min(
-      pair.metric,
-      part * (thickness.system === 'metric' ? thickness.value : thickness.value * 25.4),
-    ),
-  });
+  const share = (pair: Pair, part: number): Pair => shareOf(pair, part, thickness);
   const undercut = share(limits.undercut.piping.at, 1 / 4);
   const { depth, share: part, cite } = limits.incompletePenetrationPiping;
   const items = [
@@ -359,8 +411,7 @@ function hollowRoot({ rootConcavity, reinforcement }: Readings): Item {
   const cite = limits.processPiping('concave root surface');
   if (!rootConcavity || !reinforcement)
     return { item, verdict: 'cannot be judged from this', reading: unread, limit, cite };
-  const inches = ({ value, system }: Printed) => (system === 'us' ? value : value / 25.4);
-  const filled = inches(rootConcavity) <= inches(reinforcement) * (1 + 1e-9);
+  const filled = coveredBy(rootConcavity, reinforcement);
   const reading = tell(rootConcavity.value, rootConcavity.system);
   return { item, verdict: filled ? 'pass' : 'fail', reading, limit, cite };
 }

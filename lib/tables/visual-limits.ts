@@ -90,6 +90,18 @@ export const reinforcementPiping: readonly { upTo: Pair; most: Pair }[] = [
 export const porosityPerInch: Limit = { at: at(3 / 8, 10), cite: table2000memory };
 export const porosityPerFoot: Limit = { at: at(3 / 4, 20), cite: table2000memory };
 
+/** Two parts in a butt joint: a tenth of the thinner one, and no more than this. */
+export const misalignment = {
+  share: 0.1,
+  at: at(1 / 8, 3),
+  cite: d11('5.21.3 (2015), 7.21.3 (2020), alignment of butt joints', 'memory'),
+};
+export const spatterCite = d11(
+  '5.29.2 (2015), 7.29.2 (2020), cleaning of finished welds',
+  'memory',
+);
+export const strikeCite = d11('2015 clause 5.28', 'memory');
+
 /** The back of an open root. */
 export const rootConcavity: Limit = { at: at(1 / 16, 2), cite: testClause };
 export const meltThrough: Limit = { at: at(1 / 8, 3), cite: testClause };

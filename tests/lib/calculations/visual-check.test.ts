@@ -46,7 +46,7 @@ describe.each<[string, Typed, string, string, [string, number, string]]>([
   ],
   [
     'test coupon',
-    { ...coupon, thickness: '3/8 in' },
+    { ...coupon, thickness: '3/8 in', reinforcement: '1/8 in' },
     'Root concavity',
     'rootConcavity',
     ['in', 1 / 16, '1/16'],
@@ -56,6 +56,20 @@ describe.each<[string, Typed, string, string, [string, number, string]]>([
     { ...coupon, thickness: '3/8 in' },
     'Melt-through',
     'meltThrough',
+    ['in', 1 / 8, '1/8'],
+  ],
+  [
+    'coupon, 3/8 in: a tenth of the plate',
+    { ...coupon, thickness: '3/8 in' },
+    'Misalignment',
+    'misalignment',
+    ['in', 0.0375, '0.0375'],
+  ],
+  [
+    'building, 2 in: the printed size',
+    { ...building, thickness: '2 in' },
+    'Misalignment',
+    'misalignment',
     ['in', 1 / 8, '1/8'],
   ],
   [
@@ -222,6 +236,31 @@ it('finds the worst window as sliding it by small steps does', () => {
     { numRuns: 60 },
   );
 });
+
+it('counts spatter that the brush takes off, and nothing that nobody looked for', () => {
+  const typed = { ...coupon, thickness: '3/8 in' };
+  expect(verdictOf({ ...typed, looseSpatter: 'yes' }, 'Loose spatter and slag')).toBe('fail');
+  expect(verdictOf({ ...typed, looseSpatter: 'no' }, 'Loose spatter and slag')).toBe('pass');
+  expect(verdictOf(typed, 'Loose spatter and slag')).toBe('no such item');
+  expect(verdictOf({ ...fillet, thickness: '3/8 in', misalignment: '1 in' }, 'Misalignment')).toBe(
+    'no such item',
+  );
+});
+
+it.each([
+  ['1/16 in', '1/16 in', 'pass'],
+  ['1/16 in', '1/32 in', 'fail'],
+  ['1/16 in', '', 'cannot be judged from this'],
+  ['0', '', 'pass'],
+  ['3/32 in', '1/8 in', 'fail'],
+  ['1 mm', '1/32 in', 'fail'],
+])(
+  'a root hollow by %s under a cover of %s: %s, the plate’s thickness being kept or not',
+  (rootConcavity, reinforcement, verdict) => {
+    const typed = { ...coupon, thickness: '3/8 in', rootConcavity, reinforcement };
+    expect(verdictOf(typed, 'Root concavity')).toBe(verdict);
+  },
+);
 
 it('gives no verdict by ASME IX on a production weld', () => {
   expect(verdictOf({ ...building, code: 'ASME IX', thickness: '3/8 in' }, 'Crack')).toContain(
