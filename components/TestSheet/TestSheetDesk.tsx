@@ -24,7 +24,7 @@ interface State {
 
 /** More fillers than any joint has. */
 const mostRows = 8;
-const pipeOnly = new Set(['nps', 'schedule', 'outsideDiameter']);
+const pipeOnly = new Set(['edition', 'nps', 'schedule', 'outsideDiameter']);
 
 /** Choose the test, read what it covers, print both sheets. */
 export default class TestSheetDesk extends Component<{ rules: SheetRules }, State> {

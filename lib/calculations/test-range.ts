@@ -6,6 +6,7 @@ import { none, testPositions, tests } from '../tables/test-positions.ts';
 import {
   depositReach,
   diametersIX,
+  editions,
   type Reach,
   sizesD11,
   specimensOf,
@@ -54,6 +55,14 @@ export default defineProcedure({
       choices: ['AWS D1.1', 'ASME IX'],
       example: 'AWS D1.1',
       obtain: 'The contract names it, with its edition.',
+    },
+    edition: {
+      label: 'Edition of AWS D1.1',
+      choices: editions,
+      example: '2010 or later',
+      default: '2010 or later',
+      obtain:
+        'The contract names it. Editions to the early 2000s name their test pipes. ASME IX does not ask this.',
     },
     test: {
       label: 'Test',
@@ -176,7 +185,7 @@ export default defineProcedure({
   ],
   related: ['bend-strain'],
   compute(given) {
-    const { code, test, form, thickness, outsideDiameter } = given;
+    const { code, edition, test, form, thickness, outsideDiameter } = given;
     const row = testPositions[code][form][test];
     if (!row) {
       const known = Object.keys(testPositions[code][form]).join(', ');
@@ -206,9 +215,11 @@ export default defineProcedure({
     const deposits = depositsOf(given);
     const sizes =
       code === 'AWS D1.1'
-        ? sizesD11(form, groove, thickness, outsideDiameter)
+        ? sizesD11(form, groove, thickness, outsideDiameter, edition)
         : { ...sizesIX(groove, deposits), ...diametersIX(form, outsideDiameter) };
     for (const text of sizes.notes) because.push({ kind: 'row', text, cite: sizes.cite });
+    for (const text of sizes.cautions ?? [])
+      because.push({ kind: 'caution', text, cite: { ...sizes.cite, known: 'memory' } });
     if (code === 'AWS D1.1')
       because.push({
         text: 'A test with a higher F-number covers the lower ones, in the same kind of backing. The coupon’s thickness counts, whatever each filler laid.',
@@ -218,6 +229,19 @@ export default defineProcedure({
       because.push({
         text: 'Each filler counts for itself: twice its deposit, or any thickness from {1/2 in|13 mm} laid in three layers or more.',
         cite: { source: 'asme-ix', at: '2010 QW-452.1(b), QW-404.30', known: 'read' },
+      });
+    if (code === 'ASME IX' && deposits.length > 1)
+      for (const one of deposits)
+        if (one.backing === 'without backing')
+          because.push({
+            text: `${one.classification} as an open root is qualified by its own deposit alone. What the other fillers add to it is over backing.`,
+            cite: { source: 'asme-ix', at: 'QW-433', known: 'memory' },
+          });
+    if (groove && opensOnlyWithOthers(deposits))
+      because.push({
+        kind: 'caution',
+        text: 'A filler that lay over an open root counts as welded with backing: this test does not qualify it for an open root.',
+        cite: { source: 'asme-ix', at: 'QW-433', known: 'memory' },
       });
     if (deposits.every((one) => one.backing === 'with backing') && groove)
       because.push({
@@ -237,6 +261,10 @@ export default defineProcedure({
     };
   },
 });
+
+/** Some deposits have backing, some not: those over the root are easily taken for more. */
+const opensOnlyWithOthers = (deposits: readonly Deposit[]): boolean =>
+  new Set(deposits.map(({ backing: strip }) => strip)).size > 1;
 
 interface Deposit {
   classification: string;

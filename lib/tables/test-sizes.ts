@@ -3,6 +3,7 @@
  * printed ones of each unit system.
  */
 import type { Citation, Printed } from '../calculation.ts';
+import { NoAnswer } from '../no-answer.ts';
 import type { System } from '../units.ts';
 import type { Code, Form } from './test-positions.ts';
 
@@ -19,7 +20,11 @@ export interface Sizes {
   diameterTo: Reach;
   cite: Citation;
   notes: string[];
+  cautions?: string[];
 }
+
+export const editions = ['2010 or later', 'older, with named test pipes'] as const;
+export type Edition = (typeof editions)[number];
 
 const both = ({ value, system }: Printed, times: number): Pair => {
   const other = system === 'us' ? value * 25.4 : value / 25.4;
@@ -30,8 +35,59 @@ const both = ({ value, system }: Printed, times: number): Pair => {
 const at = (us: number, metric: number) => ({ us, metric });
 const pick = (pair: Pair, system: System) => pair[system];
 
+/** The test pipes that AWS D1.1 named up to the early 2000s, and what each pair covered. */
+const namedPipes = [
+  {
+    pipes: [
+      { od: at(2.375, 60.3), wall: at(0.218, 5.54) },
+      { od: at(3.5, 88.9), wall: at(0.216, 5.49) },
+    ],
+    thickness: [at(0.063, 1.6), at(0.674, 17.1)] as const,
+    diameter: [at(3 / 4, 19), at(4, 102)] as const,
+  },
+  {
+    pipes: [
+      { od: at(6.625, 168.3), wall: at(0.562, 14.27) },
+      { od: at(8.625, 219.1), wall: at(0.5, 12.7) },
+    ],
+    thickness: [at(0.187, 4.7), 'unlimited'] as const,
+    diameter: [at(4, 102), 'unlimited'] as const,
+  },
+];
+
+function sizesByNamedPipe(t: Printed, od: Printed): Sizes {
+  const same = (size: Printed, pair: Pair) =>
+    Math.abs(size.value - pair[size.system]) <= 0.015 * pair[size.system];
+  const row = namedPipes.find(({ pipes }) =>
+    pipes.some((pipe) => same(od, pipe.od) && same(t, pipe.wall)),
+  );
+  if (!row)
+    throw new NoAnswer(
+      'is none of the test pipes that those editions name: NPS 2 Sch 80, NPS 3 Sch 40, NPS 6 Sch 120, NPS 8 Sch 80',
+      'outsideDiameter',
+    );
+  return {
+    thicknessFrom: row.thickness[0],
+    thicknessTo: row.thickness[1],
+    diameterFrom: row.diameter[0],
+    diameterTo: row.diameter[1],
+    cite: {
+      source: 'aws-d1.1',
+      at: 'editions to the early 2000s, standard pipe tests',
+      known: 'memory',
+    },
+    notes: ['Editions to the early 2000s go by the named test pipe, and this is one of them.'],
+  };
+}
+
 /** AWS D1.1: by the thickness of the coupon, whatever was deposited with what. */
-export function sizesD11(form: Form, groove: boolean, t: Printed, od: Printed | undefined): Sizes {
+export function sizesD11(
+  form: Form,
+  groove: boolean,
+  t: Printed,
+  od: Printed | undefined,
+  edition: Edition = '2010 or later',
+): Sizes {
   const { value, system } = t;
   if (!groove)
     return {
@@ -67,6 +123,7 @@ export function sizesD11(form: Form, groove: boolean, t: Printed, od: Printed | 
   }
   const read: Citation = { source: 'aws-d1.1', at: '2020 Table 10.13', known: 'read' };
   const diameter = od as Printed;
+  if (edition !== '2010 or later') return sizesByNamedPipe(t, diameter);
   if (diameter.value <= pick(at(4.5, 114.3), diameter.system) * 1.001)
     return {
       thicknessFrom: at(1 / 8, 3),
@@ -88,12 +145,12 @@ export function sizesD11(form: Form, groove: boolean, t: Printed, od: Printed | 
     cite: read,
     notes: [
       'The smallest diameter is half that of the test pipe or {4 in|100 mm}, whichever is greater (footnote f, from memory).',
-      ...(heavy
-        ? [
-            'Older editions name NPS 6 Sch 120 or NPS 8 Sch 80 as the large test pipe (from memory). By those, NPS 6 Sch 80 does not qualify unlimited thickness.',
-          ]
-        : []),
     ],
+    ...(heavy && {
+      cautions: [
+        'Unlimited by the rows of 2010 and 2020. Older editions name NPS 6 Sch 120 or NPS 8 Sch 80 as the large test pipe (from memory); by those a lighter one does not qualify unlimited thickness. Read the edition of the contract before anybody counts on it.',
+      ],
+    }),
   };
 }
 

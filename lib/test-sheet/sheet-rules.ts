@@ -27,13 +27,14 @@ export async function loadSheetRules(): Promise<SheetRules> {
 export function sheetInputs(rules: SheetRules): Inputs {
   const range = rules['test-range'].inputs as Inputs;
   const strain = rules['bend-strain'].inputs as Inputs;
-  const { code, test, form, thickness, outsideDiameter, deposits } = range;
+  const { code, edition, test, form, thickness, outsideDiameter, deposits } = range;
   return {
     code,
     test,
     form,
     nps: { ...orderedPipe.nps, optional: true },
     schedule: { ...orderedPipe.schedule, optional: true },
+    edition: { ...edition, optional: true },
     thickness,
     outsideDiameter,
     deposits,

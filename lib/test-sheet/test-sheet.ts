@@ -49,6 +49,7 @@ export function testSheet(rules: SheetRules, state: State, system: System): Test
   const range = {
     test: text(state, 'test'),
     form: text(state, 'form'),
+    ...(text(state, 'edition') && { edition: text(state, 'edition') }),
     ...size,
     ...laid(deposits),
   };
@@ -145,6 +146,9 @@ const couponLines = (range: Typed, state: State) => [
       ]
     : []),
   { label: 'Position', text: String(range.test) },
+  ...(range.edition && range.form === 'pipe'
+    ? [{ label: 'Edition of AWS D1.1', text: String(range.edition) }]
+    : []),
 ];
 
 function bendLines(

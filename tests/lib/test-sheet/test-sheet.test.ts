@@ -56,6 +56,16 @@ describe('the state of the sheet', () => {
 });
 
 describe('both codes side by side', () => {
+  it('NPS 6 Sch 80 is unlimited by the rows of 2020, with a caution, and no test pipe of older editions', () => {
+    const pipe = { test: '6G', form: 'pipe', thickness: '', nps: '6', schedule: '80' };
+    const now = made(pipe);
+    expect(row(now, 'Thickness')?.[0]).toContain('unlimited');
+    expect(now.cautions.join(' ')).toContain('NPS 6 Sch 120');
+    const old = made({ ...pipe, edition: 'older, with named test pipes' });
+    expect(old.problems.outsideDiameter).toContain('none of the test pipes');
+    expect(old.coupon.map(({ text }) => text)).toContain('older, with named test pipes');
+  });
+
   it('3G on plate: AWS D1.1 gives the horizontal groove, ASME IX does not, and the row says so', () => {
     const sheet = made({ test: '3G' });
     expect(row(sheet, 'Grooves')).toEqual(['flat, horizontal, vertical', 'flat, vertical']);
