@@ -27,6 +27,10 @@ export default function BoothBanner({ read: { booth, problems }, standard, place
   const whose = [place && `Booth ${place}`, group && `group ${group}`].filter(Boolean).join(', ');
   return (
     <aside class="plate wide" aria-label="Numbers of a booth" ref={drawn}>
+      <p class="screen-only">
+        <b>Before the phone:</b> electrode out of the holder, hot side marked, hood and glasses on,
+        out behind the curtain.
+      </p>
       <p>
         <b>{whose === '' ? 'Numbers of your booth' : `Numbers of ${lower(whose)}`}</b>
         {words.length === 0 && ': the link sets none, so the standard ones stand.'}

@@ -35,6 +35,7 @@ export default defineFormula({
   beware: [
     'The formula and its factors are from memory: check them against your copy before you rely on them.',
     'Current, voltage and speed are not in it. A longer run-out is less heat, whatever the dial says.',
+    'On a small pipe or coupon the metal is warmer from pass to pass, and no formula here knows it: measure the temperature between passes.',
     'For a compliance record use what the procedure asks for, most often volts, amperes and travel speed.',
   ],
   cite: [
