@@ -7,7 +7,7 @@ export function procedureFacts(
   procedure: NonNullable<Exercise['procedure']>,
   electrodes: Exercise['electrodes'],
 ): { name: string; text: string }[] {
-  const { progression, interpass, voltage } = procedure;
+  const { progression, interpass, voltage, speed } = procedure;
   const current = (from: string, [low, high]: readonly [string, string]) =>
     `Start from {${from}}; {${low}} to {${high}}`;
   return [
@@ -18,6 +18,9 @@ export function procedureFacts(
       text: current(start, range),
     })),
     { name: 'Arc voltage to expect', text: `{${voltage.from}} to {${voltage.to}}` },
+    ...(speed
+      ? [{ name: 'Travel speed to expect', text: `{${speed.from}} to {${speed.to}}` }]
+      : []),
     { name: 'Position', text: procedure.position },
     ...(progression === 'none' ? [] : [{ name: 'Progression', text: progression }]),
     { name: 'Preheat', text: procedure.preheat },

@@ -58,6 +58,10 @@ const procedure = z.strictObject({
   voltage: z
     .strictObject({ from: quantity, to: quantity, known })
     .describe('Arc voltage to expect, measured from jaw to work.'),
+  speed: z
+    .strictObject({ from: quantity, to: quantity, known })
+    .optional()
+    .describe('Travel speed to expect in most passes; none for tacks and trials of an instructor.'),
   polarity: z.enum(['DCEP', 'DCEN', 'AC']).describe('DCEP: electrode positive.'),
   position: z.string().describe('Position in the words or the code of the trade: 2F, 3G.'),
   progression: z.enum(['uphill', 'downhill', 'none']).describe('Direction of vertical travel.'),

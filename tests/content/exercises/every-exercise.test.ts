@@ -84,6 +84,22 @@ describe.each(exercises)('$slug', (exercise) => {
     if (burns) expect(exercise.position).not.toHaveLength(0);
   });
 
+  it('travels so fast that an electrode of its run-out burns for 45 to 105 seconds', () => {
+    const speed = exercise.procedure?.speed;
+    const [runOut] = exercise.numbers.flatMap(({ given }) => given.runOut ?? []);
+    if (!speed || !runOut) return;
+    const size = (text: string, unit: 'in' | 'in/min') => {
+      const read = readQuantity(text, unit);
+      if ('problem' in read) throw new Error(`${text} ${read.problem}`);
+      return read.value;
+    };
+    const seconds = [speed.from, speed.to].map(
+      (at) => (60 * size(runOut, 'in')) / size(at, 'in/min'),
+    );
+    expect(Math.max(...seconds), `${runOut} at ${speed.from}`).toBeLessThan(105);
+    expect(Math.min(...seconds), `${runOut} at ${speed.to}`).toBeGreaterThan(45);
+  });
+
   it('pays for its metal, or names the exercise that does', () => {
     const { metalFrom = [], coupon } = exercise;
     for (const slug of metalFrom) {
