@@ -1,7 +1,6 @@
 import { Component, type ComponentChildren } from 'preact';
 import type { ClassExercise } from '../../lib/class/class-exercise.ts';
 import { type ClassNeeds, classNeeds } from '../../lib/class/class-needs.ts';
-import { cutCsv, purchaseCsv, weekCsv } from '../../lib/class/plan-csv.ts';
 import { planned, type ReadPlan, readPlan } from '../../lib/class/read-plan.ts';
 import type { SettingName, TurnField } from '../../lib/class/settings.ts';
 import { stillAhead } from '../../lib/class/still-ahead.ts';
@@ -152,9 +151,11 @@ export default class PlanBench extends Component<PlanData, State> {
     return this.counted;
   }
 
-  csv = (id: SheetId) => {
+  /** The writers come when somebody wants a table; whoever only plans never loads them. */
+  csv = async (id: SheetId) => {
     const { needs, read } = this.count();
     const system = currentSystem();
+    const { cutCsv, purchaseCsv, weekCsv } = await import('../../lib/class/plan-csv.ts');
     const text =
       id === 'purchase'
         ? purchaseCsv(needs, read.prices, system)
