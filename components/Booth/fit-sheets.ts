@@ -32,12 +32,24 @@ export function fitSheets(): void {
     const copy = sheet.cloneNode(true) as HTMLElement;
     copy.removeAttribute('aria-label');
     host.replaceChildren(copy);
-    let size = largest;
-    for (; size > least; size -= step) {
-      copy.style.setProperty('--size', `${size}pt`);
-      if (copy.offsetHeight <= height) break;
-    }
-    sheet.style.setProperty('--size', `${size}pt`);
+    sheet.style.setProperty('--size', `${largestThatFits(copy)}pt`);
   }
   host.remove();
+}
+
+/** By halving, since each try lays the whole sheet out anew. The least one, where none fits. */
+function largestThatFits(copy: HTMLElement): number {
+  const fits = (size: number) => {
+    copy.style.setProperty('--size', `${size}pt`);
+    return copy.offsetHeight <= height;
+  };
+  if (fits(largest)) return largest;
+  let low = 0;
+  let high = (largest - least) / step;
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (fits(least + middle * step)) low = middle;
+    else high = middle;
+  }
+  return least + low * step;
 }
