@@ -94,4 +94,16 @@ describe('what has to be ready', () => {
     expect(grading).toMatchObject({ attempts: 32, graded: 16 });
     expect([grading.from * 60, grading.to * 60]).toEqual([80, 128]);
   });
+
+  it('burns half a pound to seven tenths a learner and booth hour in the first term, as shops do (common practice)', () => {
+    if (!first) throw new Error('no demo');
+    const { rods, demand } = first.needs;
+    const hours = demand.each * first.choices.term.learners;
+    const burned = rods.reduce(
+      (sum, { burned: all, pounds, pieces }) => sum + (pounds * all) / pieces,
+      0,
+    );
+    expect(burned / hours).toBeGreaterThan(0.5);
+    expect(burned / hours).toBeLessThan(0.7);
+  });
 });
