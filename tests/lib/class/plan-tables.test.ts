@@ -35,13 +35,13 @@ describe('what to buy', () => {
   const columns = ['what', 'buy', 'of', 'pieces', 'price of one', 'cost'] as const;
   const rows = table(purchaseCsv(needs, prices, 'us'), ...columns, 'weight lb');
 
-  it('has a row for every section, every electrode and both kinds of disc', () => {
-    expect(rows).toHaveLength(needs.metal.length + needs.rods.length + 2);
+  it('has a row for every section, every electrode, both kinds of disc and every tool', () => {
     expect(rows.map(({ buy }) => Number(buy))).toEqual([
       ...needs.metal.map(({ plan }) => plan?.bars),
       ...needs.rods.map((it) => it.cans),
       needs.preparation.grindingDiscs,
       needs.preparation.flapDiscs,
+      ...needs.store.tools.map((it) => it.count),
     ]);
     for (const row of rows) expect(row.what).toMatch(/^[^{}|]+$/);
   });
