@@ -21,12 +21,13 @@ const show = (page: Page, units: 'us' | 'metric') =>
  * beside colors does not hang on the theme, and hardly on the units: pages meet it in each in turn,
  * and the heaviest of each kind meet all of it in everyone-can-read-it.
  */
-describe('no error, nothing refused or from elsewhere, no sideways scrolling, clean in every look', () => {
+describe('no error, nothing refused or from elsewhere, nothing moving, no sideways scrolling, clean in every look', () => {
   it.each(allPages.map((path, at) => [path, at] as const))('%s', async (path, at) => {
     await visit(path, phone, async ({ page, trouble, quiet }) => {
       await readToTheEnd(page);
       await quiet();
       expect(trouble).toEqual([]);
+      expect(await page.evaluate(() => document.getAnimations().length), 'moving').toBe(0);
       for (const units of ['us', 'metric'] as const) {
         await show(page, units);
         for (const size of [zoomed, phone]) {

@@ -5,6 +5,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vi
 import { writeOfflineCopy } from '../../content/build/offline-copy.ts';
 import { type Serving, serve } from '../../content/commands/serve.ts';
 import { buildBelow } from '../site/build-below.ts';
+import { printed } from './printed.ts';
 
 /** Below a path, which is the harder case; the server is stopped to take the network away. */
 const base = '/course/';
@@ -61,7 +62,7 @@ async function visitOnce(page: Page): Promise<void> {
 }
 
 describe('after one visit, with the network gone', () => {
-  it('the whole course opens: pages never seen, links with numbers, lost addresses', async () => {
+  it('the whole course opens and prints: pages never seen, links with numbers, lost addresses', async () => {
     const page = await newReader();
     await visitOnce(page);
     await stopServer();
@@ -69,6 +70,9 @@ describe('after one visit, with the network gone', () => {
       await page.goto(`${address}lessons/fillet-2f`);
       expect(new URL(page.url()).pathname).toBe(`${base}lessons/fillet-2f/`);
       expect(await page.locator('h1').count()).toBe(1);
+      const paper = await printed(page, 'Letter');
+      expect(paper).toEqual({ pages: expect.any(Number), cut: [], alone: [] });
+      expect(paper.pages).toBeGreaterThan(1);
 
       // Without its final slash and with what somebody typed: a link mangled in a message.
       await page.goto(`${address}calculators/heat-input?heat-input.current=131A`);
