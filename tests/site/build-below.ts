@@ -1,14 +1,51 @@
 import { execFile } from 'node:child_process';
-import { mkdirSync, mkdtempSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { repository } from './built-site.ts';
+import { repository, site } from './built-site.ts';
 
-/** Builds the site for a host that serves it from below a path; returns the directory. */
+const cache = join(repository, '.cache');
+
+/**
+ * A copy of the site as a host serves it from below a path; the caller may change it, and takes it
+ * away. Built when the site at the root has changed since the last time: `sw.js` holds the hashes of
+ * all its files.
+ */
 export async function buildBelow(base: string): Promise<string> {
-  const cache = join(repository, '.cache');
+  const built = join(cache, 'below-a-path');
+  const mark = join(built, '.built-from');
+  const version = createHash('sha256')
+    .update(base)
+    .update(readFileSync(join(site.directory, 'sw.js')))
+    .digest('hex');
+  if (!existsSync(mark) || readFileSync(mark, 'utf8') !== version) {
+    const fresh = await build(base);
+    rmSync(built, { recursive: true, force: true });
+    renameSync(fresh, built);
+    writeFileSync(mark, version);
+  }
+  const copy = emptyDirectory();
+  cpSync(built, copy, { recursive: true, filter: (from) => from !== mark });
+  return copy;
+}
+
+function emptyDirectory(): string {
   mkdirSync(cache, { recursive: true });
-  const directory = mkdtempSync(join(cache, 'below-a-path-'));
+  return mkdtempSync(join(cache, 'below-a-path-'));
+}
+
+async function build(base: string): Promise<string> {
+  const directory = emptyDirectory();
   // What vitest adds to the environment would reach the pages of the build.
   const { NODE_ENV, MODE, DEV, PROD, SSR, BASE_URL, VITEST, TEST, ...env } = process.env;
   const astro = join(repository, 'node_modules/astro/bin/astro.mjs');
