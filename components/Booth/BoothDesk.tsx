@@ -98,6 +98,11 @@ export default class BoothDesk extends Component<Props, State> {
     this.keep({ ...this.state.task, ...part }, this.state.rotation);
   }
 
+  pick(pick: string) {
+    const said = pick === '' ? '' : 'Link and sheet are ready below.';
+    this.keep({ ...this.state.task, pick }, this.state.rotation, said);
+  }
+
   keep(task: Task, rotation: readonly string[], said = '') {
     this.setState({ task, rotation, said, problems: [] });
     const query = deskQuery(task, rotation);
@@ -227,7 +232,7 @@ export default class BoothDesk extends Component<Props, State> {
               id="booth-pick"
               value={unknown ? '' : task.pick}
               aria-describedby="booth-pick-problem"
-              onChange={(event) => this.change({ pick: event.currentTarget.value })}
+              onChange={(event) => this.pick(event.currentTarget.value)}
             >
               <option value="">Choose …</option>
               {groups.map(({ title, picks }) => (

@@ -130,6 +130,8 @@ export default class GradingDesk extends Component<Props, State> {
       readings: {},
     };
     this.keep({ rubric, coupons: [...coupons, fresh] }, [], coupons.length);
+    // Its boxes come out of nothing: whoever pressed the button goes on in the first.
+    this.setState({}, () => document.getElementById('grading-learner')?.focus());
   };
 
   removeCoupon = () => {
