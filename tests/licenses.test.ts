@@ -33,19 +33,75 @@ describe('what reaches the reader', () => {
   });
 });
 
+/**
+ * What `npm audit` would ask a server about cannot be known without one; what the lock file says of
+ * its packages can.
+ */
 describe('what is installed', () => {
   const lock = JSON.parse(readFileSync('package-lock.json', 'utf8'));
-  const packages = Object.entries<{
-    hasInstallScript?: boolean;
-    dev?: boolean;
-    optional?: boolean;
-  }>(lock.packages);
+  const packageFile = JSON.parse(readFileSync('package.json', 'utf8'));
+  const packages = Object.entries<Locked>(lock.packages)
+    .filter(([path]) => path !== '')
+    .map(([path, one]) => ({ name: path.replace(/^.*node_modules\//, ''), ...one }));
 
-  it('needs no script at install but those that the package file names', () => {
-    const { allowScripts } = JSON.parse(readFileSync('package.json', 'utf8'));
-    const scripted = packages
-      .filter(([, { hasInstallScript, optional }]) => hasInstallScript && !optional)
-      .map(([path]) => path.replace(/^.*node_modules\//, ''));
-    expect(scripted.filter((name) => allowScripts[name] !== false)).toEqual([]);
+  it('is what the package file asks for, no more and no less', () => {
+    const { dependencies, devDependencies, optionalDependencies } = lock.packages[''];
+    for (const [kind, locked] of Object.entries({
+      dependencies,
+      devDependencies,
+      optionalDependencies,
+    }))
+      expect(locked, kind).toEqual(packageFile[kind]);
+  });
+
+  it('comes in numbered versions, whole, with the strong hash', () => {
+    const odd = packages.filter(
+      ({ version, integrity, link }) =>
+        link || !/^\d+\.\d+\.\d+/.test(version) || !/^sha512-[\w+/]{86}==$/.test(integrity),
+    );
+    expect(odd).toEqual([]);
+  });
+
+  /** Its script only fetches what another package has brought already. */
+  const mayHaveScript = ['esbuild'];
+
+  it('needs no script at install, and refuses the one there is', () => {
+    const scripted = packages.filter(({ hasInstallScript }) => hasInstallScript);
+    expect(scripted.map(({ name }) => name)).toEqual(mayHaveScript);
+    for (const name of mayHaveScript) expect(packageFile.allowScripts[name], name).toBe(false);
+  });
+
+  it('is given up by none of its makers', () => {
+    expect(packages.filter(({ deprecated }) => deprecated)).toEqual([]);
+  });
+
+  /** Beside those that may be handed on. None of these reaches a reader: they build or test. */
+  const toolsOnly: Record<string, RegExp> = {
+    'MPL-2.0': /^(axe-core|lightningcss(-.*)?)$/,
+    'LGPL-3.0-or-later': /^@img\/sharp-/,
+    'Python-2.0': /^argparse$/,
+    'CC-BY-4.0': /^caniuse-lite$/,
+    'BlueOak-1.0.0': /^(common-ancestor-path|graceful-fs|lru-cache|minimatch|sax)$/,
+    Unlicense: /^robust-predicates$/,
+    Zlib: /^pako$/,
+    // BSD, says the list in its own file, which is older than the field.
+    none: /^parse-cache-control$/,
+  };
+
+  it('is under a license that is known here', () => {
+    const strange = packages.filter(({ name, license = 'none' }) => {
+      const parts = license.replace(/[()]/g, '').split(/ (?:AND|OR) /);
+      return !parts.every((part) => allowed.test(part) || toolsOnly[part]?.test(name));
+    });
+    expect(strange.map(({ name, license }) => `${name}: ${license}`)).toEqual([]);
   });
 });
+
+interface Locked {
+  version: string;
+  integrity: string;
+  license?: string;
+  deprecated?: string;
+  hasInstallScript?: boolean;
+  link?: boolean;
+}

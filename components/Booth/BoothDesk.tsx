@@ -60,6 +60,8 @@ interface State {
   problems: readonly string[];
 }
 
+const fetching = 'Fetching the exercise …';
+const ready = 'Link and sheet are ready below.';
 const words = Object.keys(boothQuantities) as BoothWordInLink[];
 
 /** Choose a task, set what the booth uses, take the link, print the sheets. */
@@ -99,8 +101,14 @@ export default class BoothDesk extends Component<Props, State> {
   }
 
   pick(pick: string) {
-    const said = pick === '' ? '' : 'Link and sheet are ready below.';
-    this.keep({ ...this.state.task, pick }, this.state.rotation, said);
+    this.keep({ ...this.state.task, pick }, this.state.rotation);
+    if (this.isReady(pick)) this.setState({ said: ready });
+  }
+
+  /** A link to an exercise leads to its lesson, which is known once the exercise is there. */
+  isReady(pick: string): boolean {
+    const [kind, slug = ''] = pick.split('/');
+    return kind === 'lesson' || this.state.sheets[slug] !== undefined;
   }
 
   keep(task: Task, rotation: readonly string[], said = '') {
@@ -137,7 +145,7 @@ export default class BoothDesk extends Component<Props, State> {
           title,
           booth,
           link: this.linkOf(task, booth),
-          sheet: exercise ? (this.state.sheets[slug] ?? 'Fetching the exercise …') : undefined,
+          sheet: exercise ? (this.state.sheets[slug] ?? fetching) : undefined,
           worked: exercise ? this.state.worked[workKey(slug, booth)] : undefined,
         },
       ];
@@ -160,7 +168,10 @@ export default class BoothDesk extends Component<Props, State> {
       if (this.asked.has(slug)) return;
       this.asked.add(slug);
       const found = await fetchSheet(slug);
-      this.setState((now) => ({ sheets: { ...now.sheets, [slug]: found } }));
+      this.setState((now) => ({
+        sheets: { ...now.sheets, [slug]: found },
+        said: typeof found === 'string' ? '' : ready,
+      }));
       return;
     }
     if (typeof sheet === 'string') return;
@@ -218,6 +229,8 @@ export default class BoothDesk extends Component<Props, State> {
     const { groups } = this.props;
     const { QrCode, BoothSheets, RotationList } = this.props.parts;
     const printed = this.printed();
+    // Until then the codes would lead to no lesson.
+    const unready = printed.length === 0 || printed.some(({ sheet }) => sheet === fetching);
     const unknown = task.pick !== '' && this.titleOf(task.pick) === undefined;
     return (
       <>
@@ -258,19 +271,15 @@ export default class BoothDesk extends Component<Props, State> {
           {this.numbers()}
           {this.places()}
         </form>
-        {task.pick !== '' && !unknown && this.links()}
+        {task.pick !== '' && !unknown && this.isReady(task.pick) && this.links()}
         <p class="booth-actions screen-only">
           <button type="button" disabled={task.pick === '' || unknown} onClick={this.add}>
             Add to the rotation
           </button>
-          <button
-            type="button"
-            disabled={printed.length === 0}
-            onClick={() => this.print('sheets')}
-          >
+          <button type="button" disabled={unready} onClick={() => this.print('sheets')}>
             Print {printed.length === 1 ? 'the sheet' : `${printed.length} sheets`}
           </button>
-          <button type="button" disabled={printed.length === 0} onClick={() => this.print('codes')}>
+          <button type="button" disabled={unready} onClick={() => this.print('codes')}>
             Print the codes large, A5
           </button>
           <span role="status">{said}</span>
