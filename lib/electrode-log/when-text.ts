@@ -1,0 +1,18 @@
+/** An instant in words, as the clock on the wall tells it. */
+import { instantsOf, type WallTime, wallTime, zoneMark } from './wall-time.ts';
+
+/** `18:15`, and `1:30 EST` in an hour that comes twice. */
+export function clockWords(instant: number, zone: string): string {
+  const wall = wallTime(instant, zone);
+  const twice = instantsOf(wall, zone).length > 1;
+  return twice ? `${onClock(wall)} ${zoneMark(instant, zone)}` : onClock(wall);
+}
+
+/** The time alone on the day that is spoken of, with its day on any other: `2026-03-27, 1:00`. */
+export function whenWords(instant: number, zone: string, day: string): string {
+  const { day: own } = wallTime(instant, zone);
+  return own === day ? clockWords(instant, zone) : `${own}, ${clockWords(instant, zone)}`;
+}
+
+/** `02:30` as people write it: `2:30`. */
+export const onClock = ({ time }: Pick<WallTime, 'time'>): string => time.replace(/^0/, '');
