@@ -21,7 +21,7 @@ export default defineProcedure({
           choices: logEvents,
           example: 'out',
           obtain:
-            'opened: the container. out: issued, or left in open air. in oven: into a holding oven. rebaked: a bake at high temperature. wet: by rain, water or dew.',
+            'opened: the container. out: issued, or left in open air. in oven: into a holding oven. rebaked: a bake at high temperature. wet: by rain, water or dew. tagged: marked for practice only.',
         },
         at: {
           label: 'When',

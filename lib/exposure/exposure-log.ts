@@ -8,7 +8,7 @@ import { ovenRules } from '../tables/exposure-d1.1.ts';
 import { clockText, durationText } from '../text/clock-text.ts';
 import { ExposureClock, second } from './exposure-clock.ts';
 
-export const logEvents = ['opened', 'out', 'in oven', 'rebaked', 'wet'] as const;
+export const logEvents = ['opened', 'out', 'in oven', 'rebaked', 'wet', 'tagged'] as const;
 
 export interface LogEvent {
   event: (typeof logEvents)[number];
@@ -34,11 +34,14 @@ const { hold, rebake } = ovenRules;
 const both = ({ us, metric }: { us: number; metric: number }) => `${us} °F (${metric} °C)`;
 const rebakeText = `${both(rebake.from)} to ${both(rebake.to)}`;
 
+/** What happens to a shut container as well as to an open one. */
+const unopened: readonly string[] = ['opened', 'wet', 'tagged'];
+
 /** How a log tells its times. */
 export interface Told {
   time(hours: number): string;
   /** Stands after a time that comes too early. */
-  hint: string;
+  hint?: string;
 }
 const onRunningClock: Told = {
   time: clockText,
@@ -61,7 +64,7 @@ export class ExposureLog {
   /** The next row, counted from one. Throws NoAnswer for a row that cannot follow the last. */
   add(row: LogEvent, number: number): void {
     this.refuse(row, (name) => `events.${number}.${name}`);
-    if (this.clock.place === 'container' && row.event !== 'opened' && row.event !== 'wet')
+    if (this.clock.place === 'container' && !unopened.includes(row.event))
       this.reasons.push('No opening is logged: they are taken as fresh in the first row.');
     this.advance(row.at);
     const text = this.happen(row);
@@ -81,7 +84,7 @@ export class ExposureLog {
     const over = this.clock.stayEnds ?? this.clock.time;
     if (at < over - second)
       throw new NoAnswer(
-        `${this.told.time(at)} comes before the row above is over, at ${this.told.time(over)}${this.told.hint}`,
+        `${this.told.time(at)} comes before the row above is over, at ${this.told.time(over)}${this.told.hint ?? ''}`,
         field('at'),
       );
     if (event === 'opened' && place !== 'container')
@@ -100,6 +103,9 @@ export class ExposureLog {
       case 'wet':
         this.end = 'scrap';
         return 'wet. Wet electrodes are scrap; no oven makes them good again.';
+      case 'tagged':
+        this.end ??= 'practice only, tagged';
+        return 'tagged, cut or painted, for practice pads only. Nothing makes them low-hydrogen again.';
       case 'out':
         this.clock.takeOut();
         return this.clock.hoursOut > second

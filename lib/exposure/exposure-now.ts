@@ -53,11 +53,9 @@ export function exposureNow(asked: {
   const log = new ExposureLog(limit, told);
   for (const [index, event] of events.entries()) log.add(event, index + 1);
   const { clock } = log;
+  const time = told?.time ?? clockText;
   if (now !== undefined && now < clock.time)
-    throw new NoAnswer(
-      `${clockText(now)} lies before the end of the log, ${clockText(clock.time)}`,
-      'now',
-    );
+    throw new NoAnswer(`${time(now)} lies before the end of the log, ${time(clock.time)}`, 'now');
   log.advance(now ?? clock.stayEnds ?? clock.time);
   const { state } = log;
   const within = state === 'out, within its time';
@@ -66,7 +64,7 @@ export function exposureNow(asked: {
   const backBy = within ? clock.time + hoursLeft : undefined;
   const readyFrom = state === 'in the oven, holding' ? clock.holdEnds : undefined;
   const when = backBy ?? readyFrom;
-  const at = when === undefined ? '' : ` ${(told?.time ?? clockText)(when)}.`;
+  const at = when === undefined ? '' : ` ${time(when)}.`;
   return {
     state,
     until: clock.time,

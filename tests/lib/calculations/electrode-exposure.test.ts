@@ -72,6 +72,7 @@ describe('electrode-exposure: every event from every state', () => {
     expect(stateAfter('in oven', 10, hot)).toBe(oven);
     expect(stateAfter('rebaked', 10, bake)).toBe(baked);
     expect(stateAfter('wet', 10)).toBe('scrap');
+    expect(stateAfter('tagged', 10)).toBe(state === 'scrap' ? 'scrap' : 'practice only, tagged');
   });
 
   it('knows an expired log however it is written', () => {
