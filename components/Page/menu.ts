@@ -36,6 +36,7 @@ export const allPages: readonly { title: string; items: readonly MenuItem[] }[] 
       { path: '/practice/', name: 'Problem sets' },
       { path: '/class/', name: 'Class plan' },
       { path: '/board/', name: 'Class board' },
+      { path: '/log/', name: 'Electrode log' },
     ],
   },
   {

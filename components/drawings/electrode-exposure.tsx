@@ -7,8 +7,15 @@ import Sketch, { round } from '../Sketch/Sketch.tsx';
 
 const [left, right, top, bottom, lane] = [42, 300, 24, 144, 24];
 
+interface Props extends DrawingProps {
+  /** Rows of the log before the first one that is given. */
+  firstRow?: number;
+  /** How a time is told; the clock of a log that begins at midnight is the standard. */
+  tell?(hours: number): string;
+}
+
 /** The log as a time line: what the clock shows, its limit, and where the electrodes were. */
-export default function ExposureLine({ given, results }: DrawingProps) {
+export default function ExposureLine({ given, results, firstRow = 0, tell = short }: Props) {
   const { limit, line, stays } = results.trace as ExposureTrace;
   const events = given.events as { event: string; at: number }[];
   const start = line[0]?.time ?? 0;
@@ -36,8 +43,8 @@ export default function ExposureLine({ given, results }: DrawingProps) {
       caption={
         <>
           Upward, hours on the clock; to the right, the time of day. Dashed: the limit of{' '}
-          {durationText(limit)}. Hatched: in the oven; numbers: rows of the log. At{' '}
-          {short(now.time)} the clock shows {durationText(now.hours)}: {results.state as string}.
+          {durationText(limit)}. Hatched: in the oven; numbers: rows of the log. At {tell(now.time)}{' '}
+          the clock shows {durationText(now.hours)}: {results.state as string}.
         </>
       }
     >
@@ -88,7 +95,7 @@ export default function ExposureLine({ given, results }: DrawingProps) {
           <g key={index}>
             <path d={`M${at} ${bottom + lane}v6`} stroke="currentColor" stroke-width="1.6" />
             <Label x={at} y={bottom + lane + 18} bold>
-              {index + 1}
+              {firstRow + index + 1}
             </Label>
           </g>
         );
@@ -109,11 +116,11 @@ export default function ExposureLine({ given, results }: DrawingProps) {
         {durationText(now.hours)}
       </Label>
       <Label x={left} y={bottom + lane + 34} anchor="start">
-        {short(start)}
+        {tell(start)}
       </Label>
       {end > start && (
         <Label x={right + 12} y={bottom + lane + 34} anchor="end">
-          {short(end)}
+          {tell(end)}
         </Label>
       )}
     </Sketch>
