@@ -7,7 +7,7 @@ import Said from '../Reasons/Said.tsx';
 const holderColumns = ['Holder', 'Electrode', 'Open air', 'State', 'Mind'];
 const rowColumns = ['Day', 'Time', 'Holder', 'What happened', 'Oven', 'For', 'Clock after', 'By'];
 /** Ruled rows to write in by hand. */
-const blank = { holders: 6, rows: 16, after: 4 };
+const blank = { holders: 5, rows: 15, after: 4 };
 
 /** Every holder, and what happened to it: filled in, or ruled for the pen. */
 export default function LogSheet({ sheet }: { sheet?: Sheet }) {
@@ -73,7 +73,7 @@ interface GridProps {
 function Grid({ caption, columns, rows, free }: GridProps) {
   return (
     <div class="scroll" {...scrollingBox(caption)}>
-      <table>
+      <table class={columns === rowColumns ? 'log-what' : undefined}>
         <caption>{caption}</caption>
         <thead>
           <tr>
