@@ -15,7 +15,11 @@ export default function HolderState({ found, zone, day }: Props) {
   if (!found.counted)
     return (
       <p class="log-state">
-        <b>{found.row === undefined ? 'Not counted' : `Not known: row ${found.row + 1}`}</b>
+        <b>
+          {found.row === undefined
+            ? begun(found.marked ?? 'not counted')
+            : `Not known: row ${found.row + 1}`}
+        </b>
         {found.why}.
       </p>
     );
@@ -23,19 +27,21 @@ export default function HolderState({ found, zone, day }: Props) {
   return (
     <>
       <p class={warning ? `log-state log-${warning}` : 'log-state'}>
-        <b>{state.charAt(0).toUpperCase() + state.slice(1)}</b>
+        <b>{begun(state)}</b>
         {next}
       </p>
       <p>{mayStill(found, whenWords(found.backBy ?? found.readyFrom ?? 0, zone, day))}</p>
       <p class="quiet">
         {state === 'scrap' || state.startsWith('practice')
           ? ''
-          : `Clock ${durationText(hoursOut)} of ${durationText(limit)}, ${durationText(hoursLeft)} left. `}
+          : `Clock ${hoursOut > 48 ? 'more than 48 h' : durationText(hoursOut)} of ${durationText(limit)}, ${durationText(hoursLeft)} left. `}
         {row}: at most {durationText(limit)}. <CitationNote {...cite} />
       </p>
     </>
   );
 }
+
+const begun = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What may still be done, and until when or from when; `when` is that time. */
 function mayStill({ state, mayRebake }: Counted, when: string): string {

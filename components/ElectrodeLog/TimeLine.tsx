@@ -21,8 +21,10 @@ export default function TimeLine({ holder, found, at, zone }: Props) {
   if (rows.length === 0) return null;
   const clock = logClock(rows, zone, at);
   const from = clock.hours(at) - shown;
-  const whole = exposureTrace(found.limit, clock.events, clock.hours(at));
+  // Where nothing happened for a day but that the clock ran on, there is nothing to see.
+  if (found.state === 'out too long' && clock.events.every((event) => event.at < from)) return null;
   const first = clock.events.findIndex((event) => event.at >= from);
+  const whole = exposureTrace(found.limit, clock.events, clock.hours(at));
   return (
     <figure class="drawing">
       <ExposureLine

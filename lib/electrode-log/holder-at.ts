@@ -40,6 +40,8 @@ export interface NotCounted {
   why: string;
   /** Place of the row that cannot follow the one above it, from 0. */
   row?: number;
+  /** What is known of them all the same. */
+  marked?: 'scrap' | 'practice only, tagged';
 }
 
 /**
@@ -89,6 +91,7 @@ export function holderAt(holder: Holder, at: number, zone: string): Counted | No
       counted: false,
       why: thrown.message,
       ...given('row', number === undefined ? undefined : Number(number) - 1),
+      ...given('marked', markOf(rows)),
     };
   }
 }
@@ -110,6 +113,12 @@ export function logClock(rows: readonly HolderRow[], zone: string, near: number)
     hours: row.hours,
   }));
   return { events, told, hours, instant };
+}
+
+/** Rain and a tag need no clock. */
+function markOf(rows: readonly HolderRow[]): NotCounted['marked'] {
+  if (rows.some(({ event }) => event === 'wet')) return 'scrap';
+  return rows.some(({ event }) => event === 'tagged') ? 'practice only, tagged' : undefined;
 }
 
 /** The end of a rebake that goes on at `at`. */

@@ -52,7 +52,10 @@ export function logSheet(log: ElectrodeLog, from: number, at: number, zone: stri
       return {
         ...about,
         limit: '–',
-        state: found.row === undefined ? 'not counted' : `row ${found.row + 1} cannot stand`,
+        state:
+          found.row === undefined
+            ? (found.marked ?? 'not counted')
+            : `row ${found.row + 1} cannot stand`,
         until: '',
       };
     const { backBy, readyFrom, bakedAt, limit, state } = found;

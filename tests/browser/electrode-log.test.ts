@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { electrodeLog } from '../../lib/files/electrode-log.ts';
 import { readFile } from '../../lib/files/file-kind.ts';
 import { site } from '../site/built-site.ts';
-import { visit } from './reader.ts';
+import { type Visit, visit } from './reader.ts';
 
 const path = `${site.base}log/`;
 const pages = async (page: Page, format: 'Letter' | 'A4') =>
@@ -18,6 +18,25 @@ async function clockAt(page: Page, instant: string) {
   await page.clock.setFixedTime(instant);
   await page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
 }
+
+/** The page in New York at an instant, and a way to press its buttons. */
+const inNewYork = (
+  instant: string,
+  look: (visit: Visit, press: (name: string | RegExp) => Promise<void>) => Promise<void>,
+) =>
+  visit(path, { width: 360 }, async (opened) => {
+    const { page } = opened;
+    const devtools = await page.context().newCDPSession(page);
+    await devtools.send('Emulation.setTimezoneOverride', { timezoneId: 'America/New_York' });
+    try {
+      await page.clock.setFixedTime(instant);
+      await page.reload();
+      await look(opened, (name) => page.getByRole('button', { name }).click());
+    } finally {
+      await devtools.send('Emulation.setTimezoneOverride', { timezoneId: '' });
+      await devtools.detach();
+    }
+  });
 
 async function saved(page: Page, button: string): Promise<string> {
   const [file] = await Promise.all([
@@ -38,13 +57,8 @@ const faults = async (page: Page, only?: string[]) => {
 
 describe('the electrode log', () => {
   it('is kept through an evening in New York, past midnight', () =>
-    visit(path, { width: 360 }, async ({ page, trouble, quiet }) => {
-      const devtools = await page.context().newCDPSession(page);
-      await devtools.send('Emulation.setTimezoneOverride', { timezoneId: 'America/New_York' });
-      // 18:00 there.
-      await page.clock.setFixedTime('2026-03-26T22:00Z');
-      await page.reload();
-      const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
+    // 18:00 there.
+    inNewYork('2026-03-26T22:00Z', async ({ page, trouble, quiet }, press) => {
       await page.locator('#log-new-name').fill('Can 3, lot 17A');
       await press('Put it in the log');
       await press(/^Opened now/);
@@ -108,8 +122,28 @@ describe('the electrode log', () => {
       await card.getByText('Out too long', { exact: true }).waitFor();
       await quiet();
       expect(trouble).toEqual([]);
-      await devtools.send('Emulation.setTimezoneOverride', { timezoneId: '' });
-      await devtools.detach();
+    }));
+
+  it('asks which one where an hour comes twice, and says where one is left out', () =>
+    // 2:10 in the night on which clocks go back.
+    inNewYork('2026-11-01T07:10Z', async ({ page }, press) => {
+      await page.locator('#log-new-name').fill('Quiver booth 4');
+      await press('Put it in the log');
+      await press(/^Open the log/);
+      const card = page.locator('#log-1');
+      await page.locator('#log-1-row-time').fill('01:30');
+      await press('Write it down');
+      await card.getByText('1:30 comes twice on 2026-11-01').waitFor();
+      const which = page.locator('#log-1-row-which');
+      expect(await which.getAttribute('aria-invalid')).toBe('true');
+      await which.selectOption('the second time (EST)');
+      await press('Write it down');
+      await card.getByText('2026-11-01, 1:30 EST: opened').waitFor();
+      await card.getByText('Clock 40 min of 4 h').waitFor();
+      await page.locator('#log-1-row-day').fill('2026-03-08');
+      await page.locator('#log-1-row-time').fill('02:30');
+      await press('Write it down');
+      await card.getByText('clocks go from 2:00 to 3:00').waitFor();
     }));
 
   it('reads well to everyone on a phone', () =>

@@ -123,7 +123,10 @@ describe('one holder at a moment', () => {
       expect(found.counted || found.why).toMatch(/moisture|not a low-hydrogen/);
       const into = withRow(one, row('in oven', '2026-03-27T01:00Z', hot), zone);
       expect(into).toMatchObject({ ok: false, field: 'event' });
-      expect(withRow(one, row('wet', '2026-03-27T01:00Z'), zone).ok).toBe(true);
+      const wet = withRow(one, row('wet', '2026-03-27T01:00Z'), zone);
+      expect(wet.ok && holderAt(wet.holder, Date.parse('2026-03-27T02:00Z'), zone)).toMatchObject({
+        marked: 'scrap',
+      });
     }
   });
 
