@@ -79,6 +79,7 @@ describe('one holder at a moment', () => {
   it('counts only what had happened by then', () => {
     const whole = holder([...opened.rows, row('in oven', '2026-03-27T01:00Z', hot)]);
     expect(counted(whole, '2026-03-27T00:00Z').state).toBe('out, within its time');
+    expect(counted(whole, '2026-03-27T01:00Z').state).toBe('in the oven, holding');
     expect(counted(whole, '2026-03-27T02:00Z')).toMatchObject({
       state: 'in the oven, holding',
       readyFrom: Date.parse('2026-03-27T05:00Z'),
@@ -192,6 +193,8 @@ describe('the sheet and the table', () => {
       [0, 'back by 21:00'],
     ]);
     expect(logSheet(log, Number.NEGATIVE_INFINITY, at, zone).rows).toHaveLength(3);
+    const before = at - 2 * 3_600_000;
+    expect(logSheet(log, Number.NEGATIVE_INFINITY, before, zone).rows).toHaveLength(2);
   });
 
   it('come back from CSV with every row', () => {
