@@ -14,7 +14,7 @@ import HolderFacts from './HolderFacts.tsx';
 import HolderState from './HolderState.tsx';
 import RowForm from './RowForm.tsx';
 import RowList from './RowList.tsx';
-import TimeLine from './TimeLine.tsx';
+import type TimeLine from './TimeLine.tsx';
 
 interface Props {
   place: number;
@@ -41,11 +41,19 @@ interface State {
   changing: number | undefined;
   asking: boolean;
   refused: string;
+  /** The drawing, which is fetched when a log is opened. */
+  Line: typeof TimeLine | undefined;
 }
 
 /** One can, quiver or other holder: its state, two buttons for tonight, and its log behind a third. */
 export default class HolderCard extends Component<Props, State> {
-  override state: State = { open: false, changing: undefined, asking: false, refused: '' };
+  override state: State = {
+    open: false,
+    changing: undefined,
+    asking: false,
+    refused: '',
+    Line: undefined,
+  };
   private title = createRef<HTMLHeadingElement>();
 
   /** Thirty holders stand on a page, and one of them changes at a time. */
@@ -85,7 +93,7 @@ export default class HolderCard extends Component<Props, State> {
 
   override render() {
     const { place, holder, found, zone, now, chosen, system, oven, by } = this.props;
-    const { open, changing, refused } = this.state;
+    const { open, changing, refused, Line } = this.state;
     const at = chosen ?? now;
     const id = `log-${place + 1}`;
     return (
@@ -97,11 +105,7 @@ export default class HolderCard extends Component<Props, State> {
         <HolderState found={found} zone={zone} day={wallTime(at, zone).day} />
         <p class="plan-actions">
           {chosen === undefined && this.taps(found)}
-          <button
-            type="button"
-            aria-expanded={open}
-            onClick={() => this.setState({ open: !open, changing: undefined, asking: false })}
-          >
+          <button type="button" aria-expanded={open} onClick={this.turn}>
             {open ? 'Close the log' : 'Open the log'}
             <span class="unseen"> of {holder.name}</span>
           </button>
@@ -138,7 +142,7 @@ export default class HolderCard extends Component<Props, State> {
                 )
               }
             />
-            {found.counted && <TimeLine holder={holder} found={found} at={at} zone={zone} />}
+            {found.counted && Line && <Line holder={holder} found={found} at={at} zone={zone} />}
             <HolderFacts
               id={id}
               holder={holder}
@@ -157,6 +161,15 @@ export default class HolderCard extends Component<Props, State> {
       </li>
     );
   }
+
+  turn = () => {
+    this.setState({ open: !this.state.open, changing: undefined, asking: false });
+    // Where it cannot be fetched the log goes without its drawing.
+    import('./TimeLine.tsx').then(
+      ({ default: Line }) => this.setState({ Line }),
+      () => undefined,
+    );
+  };
 
   remove = () => {
     const { name } = this.props.holder;

@@ -57,7 +57,6 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
   private shelf = new Shelf(electrodeLog, () => emptyLog(this.device));
   private stop: (() => void) | undefined;
   private clock: ReturnType<typeof setInterval> | undefined;
-  private known = new WeakMap<Holder, { key: string; found: Counted | NotCounted }>();
   private names: readonly string[] = [];
   private keys = new Map<string, number>();
   private lastKey = 0;
@@ -152,15 +151,6 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
     return isZone(zone) ? zone : this.device;
   }
 
-  found(holder: Holder, at: number, zone: string): Counted | NotCounted {
-    const key = `${at} ${zone}`;
-    const known = this.known.get(holder);
-    if (known?.key === key) return known.found;
-    const found = holderAt(holder, at, zone);
-    this.known.set(holder, { key, found });
-    return found;
-  }
-
   /** What was typed, or the newest reading of the last twelve hours. */
   ovenTyped(): string {
     const { oven, undo, now } = this.state;
@@ -190,7 +180,7 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
     const at = moment ?? now;
     const names = log.holders.map(({ name }) => name);
     if (names.join('\n') !== this.names.join('\n')) this.names = names;
-    const found = log.holders.map((holder) => this.found(holder, at, zone));
+    const found = log.holders.map((holder) => holderAt(holder, at, zone));
     const oven = this.ovenTyped();
     const from = back === '' ? Number.NEGATIVE_INFINITY : at - Number(back) * hour;
     const example = (

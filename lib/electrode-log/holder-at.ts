@@ -4,6 +4,7 @@ import type { LogEvent, Told } from '../exposure/exposure-log.ts';
 import { type ExposureNow, type ExposureState, exposureNow } from '../exposure/exposure-now.ts';
 import { type Holder, type HolderRow, instantOf } from '../files/electrode-log.ts';
 import { NoAnswer } from '../no-answer.ts';
+import { remembered } from './remembered.ts';
 import { wallTime } from './wall-time.ts';
 import { whenWords } from './when-text.ts';
 
@@ -48,7 +49,9 @@ export interface NotCounted {
  * `at` is an instant; rows after it are left out. Days and times are told as the clock of the zone
  * shows them.
  */
-export function holderAt(holder: Holder, at: number, zone: string): Counted | NotCounted {
+export const holderAt = remembered(askedAt);
+
+function askedAt(holder: Holder, at: number, zone: string): Counted | NotCounted {
   const rows = holder.rows.filter((row) => instantOf(row.at) <= at);
   const clock = logClock(rows, zone, at);
   const bakedAt = bakeEnd(rows, at);

@@ -71,16 +71,13 @@ export function logSheet(log: ElectrodeLog, from: number, at: number, zone: stri
     return { ...about, limit: durationText(limit), state, until };
   });
   const rows = log.holders
-    .flatMap((holder) => {
-      const told = rowsTold(holder, zone);
-      return holder.rows.map((row, place) => ({
-        instant: instantOf(row.at),
-        holder: holder.name,
-        row,
-        told: told[place],
-      }));
-    })
-    .filter(({ instant }) => instant > from && instant <= at)
+    .flatMap((holder) =>
+      holder.rows.flatMap((row, place) => {
+        const instant = instantOf(row.at);
+        if (instant <= from || instant > at) return [];
+        return [{ instant, holder: holder.name, row, told: rowsTold(holder, zone)[place] }];
+      }),
+    )
     .sort((a, b) => a.instant - b.instant)
     .map(({ instant, holder, row, told }): SheetRow => {
       const hoursOut = told?.hoursOut;

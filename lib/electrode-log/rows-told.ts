@@ -4,6 +4,7 @@ import { type Holder, instantOf } from '../files/electrode-log.ts';
 import { NoAnswer } from '../no-answer.ts';
 import { exposureOf } from '../tables/exposure-d1.1.ts';
 import { logClock } from './holder-at.ts';
+import { remembered } from './remembered.ts';
 import { ovenRefusal } from './with-row.ts';
 
 export interface RowTold {
@@ -15,7 +16,7 @@ export interface RowTold {
 }
 
 /** One for each row, in order, in one pass; after a row that cannot stand nothing is counted. */
-export function rowsTold(holder: Holder, zone: string): RowTold[] {
+export const rowsTold = remembered((holder: Holder, zone: string): RowTold[] => {
   const { classification, designator, rows } = holder;
   if (ovenRefusal(holder) !== undefined) return rows.map(() => ({}));
   const last = rows.at(-1);
@@ -33,4 +34,4 @@ export function rowsTold(holder: Holder, zone: string): RowTold[] {
       return { problem: thrown.message };
     }
   });
-}
+});

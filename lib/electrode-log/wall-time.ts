@@ -16,7 +16,7 @@ const dayLength = 24 * hour;
 /** Whether this machine knows a zone of that name. */
 export function isZone(zone: string): boolean {
   try {
-    return zone !== '' && formatter(zone) !== undefined;
+    return zone !== '' && zoneOf(zone) !== undefined;
   } catch {
     return false;
   }
@@ -35,6 +35,14 @@ export function instantsOf(wall: WallTime, zone: string): number[] {
     .map((offset) => shown - offset)
     .filter((instant) => instant + offsetAt(instant, zone) === shown)
     .sort((a, b) => a - b);
+}
+
+/** Whether the wall shows twice what it shows at an instant. */
+export function comesTwice(instant: number, zone: string): boolean {
+  const offset = offsetAt(instant, zone);
+  // No clock was changed in the days around it: that is so for nearly all.
+  if ([-dayLength, dayLength].every((by) => offsetAt(instant + by, zone) === offset)) return false;
+  return instantsOf(wallTime(instant, zone), zone).length > 1;
 }
 
 /** For a time that does not exist: the last that the wall shows before the jump and the first after it. */
@@ -71,13 +79,21 @@ function written(shown: number): WallTime {
 
 const asIfUtc = ({ day, time }: WallTime): number => Date.parse(`${day}T${time}:00Z`);
 
-const formatters = new Map<string, Intl.DateTimeFormat>();
+/** What is known of a zone. Asking for an offset is slow, and a log names the same days over and over. */
+interface Zone {
+  format: Intl.DateTimeFormat;
+  /** Offsets at the start of days in UTC, by their number since 1970. */
+  offsets: Map<number, number>;
+}
 
-function formatter(zone: string): Intl.DateTimeFormat {
-  const known = formatters.get(zone);
+const zones = new Map<string, Zone>();
+
+/** Throws RangeError for a zone that is not known. */
+function zoneOf(name: string): Zone {
+  const known = zones.get(name);
   if (known) return known;
-  const made = new Intl.DateTimeFormat('en-US', {
-    timeZone: zone,
+  const format = new Intl.DateTimeFormat('en-US', {
+    timeZone: name,
     hourCycle: 'h23',
     year: 'numeric',
     month: 'numeric',
@@ -86,32 +102,30 @@ function formatter(zone: string): Intl.DateTimeFormat {
     minute: 'numeric',
     second: 'numeric',
   });
-  formatters.set(zone, made);
+  const made = { format, offsets: new Map<number, number>() };
+  zones.set(name, made);
   return made;
 }
 
-/** Asked for once: a log names the same few days over and over. */
-const offsets = new Map<string, number>();
-
-/** Wall time less UTC. Most days have one offset from end to end, and asking for it is slow. */
-function offsetAt(instant: number, zone: string): number {
-  const start = Math.floor(instant / dayLength) * dayLength;
-  const first = askedOnce(start, zone);
-  return first === askedOnce(start + dayLength, zone) ? first : offsetAsked(instant, zone);
+/** Wall time less UTC. Most days have one offset from end to end. */
+function offsetAt(instant: number, name: string): number {
+  const zone = zoneOf(name);
+  const day = Math.floor(instant / dayLength);
+  const first = atStartOf(day, zone);
+  return first === atStartOf(day + 1, zone) ? first : offsetAsked(instant, zone);
 }
 
-function askedOnce(instant: number, zone: string): number {
-  const key = `${zone} ${instant}`;
-  const known = offsets.get(key);
+function atStartOf(day: number, zone: Zone): number {
+  const known = zone.offsets.get(day);
   if (known !== undefined) return known;
-  const offset = offsetAsked(instant, zone);
-  offsets.set(key, offset);
+  const offset = offsetAsked(day * dayLength, zone);
+  zone.offsets.set(day, offset);
   return offset;
 }
 
-function offsetAsked(instant: number, zone: string): number {
+function offsetAsked(instant: number, { format }: Zone): number {
   const found: Record<string, number> = {};
-  for (const { type, value } of formatter(zone).formatToParts(instant)) found[type] = Number(value);
+  for (const { type, value } of format.formatToParts(instant)) found[type] = Number(value);
   const { year = 0, month = 1, day = 1, hour: hours = 0, minute: minutes = 0, second = 0 } = found;
   return Date.UTC(year, month - 1, day, hours, minutes, second) - instant;
 }

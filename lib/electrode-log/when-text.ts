@@ -1,17 +1,19 @@
 /** An instant in words, as the clock on the wall tells it. */
-import { instantsOf, type WallTime, wallTime, zoneMark } from './wall-time.ts';
+import { comesTwice, type WallTime, wallTime, zoneMark } from './wall-time.ts';
 
 /** `18:15`, and `1:30 EST` in an hour that comes twice. */
-export function clockWords(instant: number, zone: string): string {
-  const wall = wallTime(instant, zone);
-  const twice = instantsOf(wall, zone).length > 1;
-  return twice ? `${onClock(wall)} ${zoneMark(instant, zone)}` : onClock(wall);
+export const clockWords = (instant: number, zone: string): string =>
+  wordsOf(wallTime(instant, zone), instant, zone);
+
+function wordsOf(wall: WallTime, instant: number, zone: string): string {
+  return comesTwice(instant, zone) ? `${onClock(wall)} ${zoneMark(instant, zone)}` : onClock(wall);
 }
 
 /** The time alone on the day that is spoken of, with its day on any other: `2026-03-27, 1:00`. */
 export function whenWords(instant: number, zone: string, day: string): string {
-  const { day: own } = wallTime(instant, zone);
-  return own === day ? clockWords(instant, zone) : `${own}, ${clockWords(instant, zone)}`;
+  const wall = wallTime(instant, zone);
+  const words = wordsOf(wall, instant, zone);
+  return wall.day === day ? words : `${wall.day}, ${words}`;
 }
 
 /** `02:30` as people write it: `2:30`. */

@@ -46,7 +46,7 @@ const tools: Readonly<Record<string, number>> = {
   'open-practice': 22,
   'open-record': 30,
   'open-test-sheet': 30,
-  'open-log': 30,
+  'open-log': 34,
 };
 const nameOf = (file: string) => /([^/]+)\.[^.]+\.js$/.exec(file)?.[1] ?? '';
 
