@@ -224,13 +224,17 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
             </p>
           )}
           <Warnings holders={log.holders} found={found} />
-          <h3>Moment</h3>
-          <MomentForm
-            now={now}
-            zone={zone}
-            chosen={chosen}
-            onChosen={(next) => this.setState({ chosen: next })}
-          />
+          {log.holders.length > 0 && (
+            <>
+              <h3>Moment</h3>
+              <MomentForm
+                now={now}
+                zone={zone}
+                chosen={chosen}
+                onChosen={(next) => this.setState({ chosen: next })}
+              />
+            </>
+          )}
           <h3>Holders{moment !== undefined && ` on ${wallTime(at, zone).day}`}</h3>
           {log.holders.length === 0 ? (
             <>
@@ -276,7 +280,7 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
               />
             ))}
           </ul>
-          <h3>Another holder</h3>
+          <h3>New holder</h3>
           <NewHolder
             holders={log.holders}
             names={this.names}
@@ -327,10 +331,15 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
                 <option value="24">the last 24 hours</option>
                 <option value="168">the last 7 days</option>
                 <option value="">the whole log</option>
+                <option value="none">none: a blank sheet</option>
               </select>
             </label>
           </p>
-          <LogSheet sheet={logSheet(log, from, at, zone)} />
+          {back === 'none' || log.holders.length === 0 ? (
+            <LogSheet />
+          ) : (
+            <LogSheet sheet={logSheet(log, from, at, zone)} />
+          )}
         </section>
       </>
     );
