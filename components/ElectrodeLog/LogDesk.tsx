@@ -54,6 +54,7 @@ const deviceZone = (): string => {
 /** The electrode log at work: holders, what happened to them, files, and the sheet to print. */
 export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
   private device = deviceZone();
+  private title = document.title;
   private shelf = new Shelf(electrodeLog, () => emptyLog(this.device));
   private stop: (() => void) | undefined;
   private clock: ReturnType<typeof setInterval> | undefined;
@@ -93,6 +94,18 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
     document.addEventListener('visibilitychange', this.tick);
     addEventListener('beforeprint', this.tick);
     addEventListener('units', this.follow);
+  }
+
+  /** Seen from another tab too: how many are warned of now. */
+  override componentDidUpdate() {
+    const { undo, chosen, now } = this.state;
+    if (chosen) return;
+    const zone = this.zoneOf(undo.now);
+    const warned = undo.now.holders.filter((holder) => {
+      const found = holderAt(holder, now, zone);
+      return found.counted && found.warning;
+    }).length;
+    document.title = warned > 0 ? `(${warned}) ${this.title}` : this.title;
   }
 
   override componentWillUnmount() {

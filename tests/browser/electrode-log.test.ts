@@ -73,6 +73,7 @@ describe('the electrode log', () => {
         'Can 3, lot 17A: soonUse them, or have them back in the oven by 22:00.',
       );
 
+      expect(await page.title()).toMatch(/^\(1\) Electrode log/);
       await press(/^Returned now/);
       await page.getByText('Oven temperature is empty.').waitFor();
       expect(await page.evaluate(() => document.activeElement?.id)).toBe('log-oven');

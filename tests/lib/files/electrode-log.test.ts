@@ -2,17 +2,33 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoLog } from '../../../components/ElectrodeLog/demo-log.ts';
 import { demoEvening } from '../../../content/demo-log.ts';
+import { holderAt } from '../../../lib/electrode-log/holder-at.ts';
 import { logEvents } from '../../../lib/exposure/exposure-log.ts';
 import { electrodeLog, heldEvents, instantText } from '../../../lib/files/electrode-log.ts';
 import { readFile, writeFile } from '../../../lib/files/file-kind.ts';
 
 const saved = '2026-03-26T22:00:00Z';
-const { log } = demoLog(demoEvening, 'America/Chicago');
+const zone = 'America/Chicago';
+const { log, moment } = demoLog(demoEvening, zone);
 const text = writeFile(electrodeLog, log, saved);
 const refusal = (changed: string) => {
   const read = readFile(electrodeLog, changed);
   return read.ok ? undefined : read.problem;
 };
+
+it('the example evening has something of everything to show', () => {
+  const shown = log.holders.map((holder) => {
+    const found = holderAt(holder, moment, zone);
+    return found.counted ? (found.warning ?? found.state) : 'not counted';
+  });
+  expect(shown).toEqual([
+    'in the oven, holding',
+    'soon',
+    'out, within its time',
+    'over',
+    'not counted',
+  ]);
+});
 
 describe('the file of an electrode log', () => {
   it('comes back as it was', () => {
