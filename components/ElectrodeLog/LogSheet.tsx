@@ -7,7 +7,7 @@ import Said from '../Reasons/Said.tsx';
 const holderColumns = ['Holder', 'Electrode', 'Open air', 'State', 'Mind'];
 const rowColumns = ['Day', 'Time', 'Holder', 'What happened', 'Oven', 'For', 'Clock after', 'By'];
 /** Ruled rows to write in by hand. */
-const blank = { holders: 5, rows: 15, after: 4 };
+const blank = { holders: 5, rows: 13, after: 4 };
 
 /** Every holder, and what happened to it: filled in, or ruled for the pen. */
 export default function LogSheet({ sheet }: { sheet?: Sheet }) {

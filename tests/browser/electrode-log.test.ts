@@ -165,7 +165,7 @@ describe('the electrode log', () => {
       for (const format of ['Letter', 'A4'] as const) expect(await pages(page, format)).toBe(1);
     });
     await visit(path, { scripts: false }, async ({ page }) => {
-      expect(await page.locator('.log-ruled').count()).toBe(20);
+      expect(await page.locator('.log-ruled').count()).toBe(18);
       for (const format of ['Letter', 'A4'] as const) expect(await pages(page, format)).toBe(1);
     });
   });
