@@ -105,7 +105,7 @@ export class ExposureLog {
         return 'wet. Wet electrodes are scrap; no oven makes them good again.';
       case 'tagged':
         this.end ??= 'practice only, tagged';
-        return 'tagged, cut or painted, for practice pads only. Nothing makes them low-hydrogen again.';
+        return 'tagged for practice pads only. Nothing makes them low-hydrogen again.';
       case 'out':
         this.clock.takeOut();
         return this.clock.hoursOut > second
