@@ -10,7 +10,7 @@ const rowColumns = ['Day', 'Time', 'Holder', 'What happened', 'Oven', 'For', 'Cl
 const blank = { holders: 5, rows: 13, after: 4 };
 
 /** Every holder, and what happened to it: filled in, or ruled for the pen. */
-export default function LogSheet({ sheet }: { sheet?: Sheet }) {
+export default function LogSheet({ sheet }: { sheet?: Sheet | undefined }) {
   const holders = sheet
     ? sheet.holders.map(({ name, electrode, limit, state, until, earlier }) => [
         name,
