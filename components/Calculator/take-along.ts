@@ -1,6 +1,6 @@
 /** The way from a lesson to a calculator's own page, with the numbers that stand in the lesson. */
 import type { Typed } from '../../lib/answer.ts';
-import type { Calculation } from '../../lib/calculation.ts';
+import type { Calculation, Input } from '../../lib/calculation.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import { readState, type State, writeState } from '../../lib/page-state.ts';
 import { calculationOf } from '../Booth/read-example.ts';
@@ -18,7 +18,11 @@ async function withNumbers(link: HTMLAnchorElement, box: HTMLElement): Promise<s
   const id = calculationOf(link.pathname) ?? '';
   const calculation = await loadCalculation(id);
   const address = new URL(link.href);
-  for (const [key, value] of writeState(id, calculation.inputs, numbersOf(box, calculation)))
+  const state = Object.entries(numbersOf(box, calculation)).map(([name, value]) => {
+    const input = calculation.inputs[name];
+    return [name, input && typeof value === 'string' ? besideUnit(input, value) : value] as const;
+  });
+  for (const [key, value] of writeState(id, calculation.inputs, Object.fromEntries(state)))
     address.searchParams.append(key, value);
   return address.href;
 }
@@ -45,3 +49,11 @@ const textOf = (given: Typed): State =>
       return [[name, value.map(row)]];
     }),
   );
+
+/** Without the unit that stands beside the box: `3/8 in` is `3/8` there. */
+function besideUnit(input: Input, text: string): string {
+  const unit = 'unit' in input ? input.unit : 'printed' in input ? input.printed.us : undefined;
+  const sign = unit === 'deg' ? '°' : ` ${unit}`;
+  const plain = text.replaceAll('\u00a0', ' ');
+  return plain.endsWith(sign) ? plain.slice(0, -sign.length) : plain;
+}

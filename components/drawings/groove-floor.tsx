@@ -29,7 +29,7 @@ export default function GrooveFloor() {
     <Sketch
       height={134}
       name="A root pass in the corner, and a high bead with slag on both sides"
-      caption="Not to scale. Black is slag."
+      caption="Not to scale. The filled corners are slag."
     >
       <Groove />
       <path
