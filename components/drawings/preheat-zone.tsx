@@ -5,6 +5,15 @@ import Label, { Size } from '../Sketch/Label.tsx';
 import Metal from '../Sketch/Metal.tsx';
 import Sketch from '../Sketch/Sketch.tsx';
 import { fitted } from '../Sketch/scale.ts';
+import Both from '../Units/Both.tsx';
+
+/** The code prints its least zone in both systems, and rounds it. */
+const Zone = ({ as, inches }: { as: 'span' | 'tspan'; inches: number }) =>
+  inches === 3 ? (
+    <Both as={as} us={'3\u00a0in'} metric={'75\u00a0mm'} />
+  ) : (
+    <Size as={as} value={inches} unit="in" fraction={8} />
+  );
 
 /** A plate edge in section: how far to warm, and where to measure away from the flame. */
 export default function PreheatZone({ thickness }: { thickness: string }) {
@@ -26,9 +35,9 @@ export default function PreheatZone({ thickness }: { thickness: string }) {
       name="Section across a joint: the zone to warm and the place to measure"
       caption={
         <>
-          Warm at least <Size as="span" value={zone} unit="in" fraction={8} /> to each side, and
-          through the whole thickness of <Size as="span" value={t} unit="in" fraction={8} />. Heat
-          from one side, measure on the other.
+          Warm at least <Zone as="span" inches={zone} /> to each side, and through the whole
+          thickness of <Size as="span" value={t} unit="in" fraction={8} />. Heat from one side,
+          measure on the other.
         </>
       }
     >
@@ -58,7 +67,7 @@ export default function PreheatZone({ thickness }: { thickness: string }) {
         stroke-dasharray="5 4"
       />
       <Dimension from={[scale.x(0), scale.y(0)]} to={[scale.x(mm(zone)), scale.y(0)]} off={14}>
-        <Size value={zone} unit="in" fraction={8} />
+        <Zone as="tspan" inches={zone} />
       </Dimension>
       <Label x={scale.x(0)} y={y + 4} bold>
         joint

@@ -36,3 +36,12 @@ describe.each(still)('the figure %s', (name) => {
     expect(lessons.filter((text) => text.includes(`<Drawing of="${name}"`))).toHaveLength(1);
   });
 });
+
+it('gives the warm zone as the code prints it, 3 in or 75 mm, and the thickness where that is more', async () => {
+  const { default: PreheatZone } = await import('../../components/drawings/preheat-zone.tsx');
+  const words = (thickness: string) =>
+    renderToString(h(PreheatZone, { thickness })).replaceAll('\u00a0', ' ');
+  // AWS D1.1 clause 5.6 (2008), as cited in the lesson: 3 in [75 mm] or the thickness.
+  expect(words('1 in')).toMatch(/at least <span class="us">3 in<\/span><span class="metric">75 mm/);
+  expect(words('4 in')).toMatch(/at least <span class="us">4 in/);
+});
