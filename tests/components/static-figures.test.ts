@@ -26,6 +26,7 @@ describe.each(still)('the figure %s', (name) => {
   it('stays on its sheet, with a name and words below', async () => {
     const svg = await drawn();
     expect(sheetFaults(svg)).toEqual([]);
+    expect(svg, 'an escape that was not read').not.toContain('\\u');
     expect(svg).toMatch(/aria-label="[^"]{15,}"/);
     expect(svg).toMatch(/<figcaption>.{15,}<\/figcaption>/);
   });
