@@ -1,7 +1,7 @@
 /**
  * What the built site weighs and how quickly it answers: `npm run measure`, after `npm run build`.
- * Prints tables: bytes by type, Lighthouse on a phone, and the time from a key to a new result with the
- * processor slowed four times.
+ * Prints tables: bytes by type, Lighthouse on a phone, the time from a key to a new result with the
+ * processor slowed four times, and how the build grows with its lessons. Takes some ten minutes.
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,6 +11,7 @@ import { chromium } from 'playwright-core';
 import { serve } from '../../content/commands/serve.ts';
 import { findBrowser } from '../browser/find-browser.ts';
 import { site } from '../site/built-site.ts';
+import { buildTimes } from './build-times.ts';
 
 const pages = [
   '',
@@ -57,37 +58,72 @@ async function scores(address: string, port: number) {
   return table;
 }
 
-/** Milliseconds from a key to the changed answer on the page, painting left out. */
+/** What a frame of a screen lasts, in milliseconds. */
+const frame = 16.7;
+
+/**
+ * Milliseconds from a key to the changed answer on the page, painting left out: the ten slowest forms
+ * of all. The form that is slowest the first time is often the quickest ever after.
+ */
 async function keyTimes(address: string, endpoint: string) {
   const browser = await chromium.connectOverCDP(endpoint);
   const page = await browser.newPage();
   const devtools = await page.context().newCDPSession(page);
-  await page.goto(`${address}calculators/heat-input/`);
-  await page.locator('[data-calculator][data-alive]').waitFor();
-  await devtools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
-  const times = await page.evaluate(async () => {
-    const box = document.querySelector<HTMLInputElement>('#heat-input-current');
-    const results = document.querySelector('.results');
-    if (!box || !results) throw new Error('no form');
-    const seen: number[] = [];
-    for (let press = 0; press < 40; press++) {
-      const changed = new Promise<number>((done) => {
-        const watch = new MutationObserver(() => {
-          watch.disconnect();
-          done(performance.now());
-        });
-        watch.observe(results, { subtree: true, childList: true, characterData: true });
-      });
-      box.value = `${100 + press}`;
-      const start = performance.now();
-      box.dispatchEvent(new Event('input', { bubbles: true }));
-      seen.push((await changed) - start);
-      await new Promise((done) => setTimeout(done, 50));
-    }
-    return seen.sort((a, b) => a - b);
-  });
+  const ids = [...site.files].flatMap(
+    (file) => /\/calculators\/([^/]+)\/index/.exec(file)?.[1] ?? [],
+  );
+  const rows: { form: string; median: number; highest: number }[] = [];
+  for (const form of ids) {
+    await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    await page.goto(`${address}calculators/${form}/`);
+    await page.locator('[data-calculator][data-alive]').waitFor();
+    await devtools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+    const times = await page.evaluate(pressKeys);
+    if (times.length > 0)
+      rows.push({ form, median: times[times.length >> 1] ?? 0, highest: times.at(-1) ?? 0 });
+  }
   await browser.close();
-  return { median: times[20]?.toFixed(1), highest: times.at(-1)?.toFixed(1) };
+  const late = rows.filter(({ median }) => median > frame).length;
+  console.log(
+    `${rows.length} forms with a box for a number; ${late} take longer than a frame of ${frame} ms.`,
+  );
+  return Object.fromEntries(
+    rows
+      .sort((a, b) => b.median - a.median)
+      .slice(0, 10)
+      .map(({ form, median, highest }) => [
+        form,
+        { median: median.toFixed(1), highest: highest.toFixed(1) },
+      ]),
+  );
+}
+
+/** Runs in the page: types forty numbers near the first one there is. */
+async function pressKeys(): Promise<number[]> {
+  const boxes = [...document.querySelectorAll<HTMLInputElement>('.calculator input')];
+  const box = boxes.find(({ value }) => /^\s*\d/.test(value));
+  const results = document.querySelector('.results');
+  const [, number = '', unit = ''] = /^\s*([\d.]+)(.*)$/.exec(box?.value ?? '') ?? [];
+  if (!box || !results || /\//.test(unit)) return [];
+  const seen: number[] = [];
+  for (let press = 0; press < 40; press++) {
+    const changed = new Promise<number | undefined>((done) => {
+      const watch = new MutationObserver(() => {
+        watch.disconnect();
+        done(performance.now());
+      });
+      watch.observe(results, { subtree: true, childList: true, characterData: true });
+      setTimeout(() => done(undefined), 300);
+    });
+    box.value = `${Number((Number(number) * (1 + (press % 8) / 50)).toPrecision(4))}${unit}`;
+    const start = performance.now();
+    box.dispatchEvent(new Event('input', { bubbles: true }));
+    // A number that changes no answer as it is shown says nothing.
+    const end = await changed;
+    if (end !== undefined) seen.push(end - start);
+    await new Promise((done) => setTimeout(done, 50));
+  }
+  return seen.sort((a, b) => a - b);
 }
 
 const serving = await serve({ directory: site.directory, base: site.base, port: 0 });
@@ -101,9 +137,11 @@ const browser = await chromium.launch({
 try {
   console.table(bytesByType());
   console.table(await scores(serving.address, port));
-  console.log('From a key to the result, ms, four times slowed:');
+  console.log('From a key to the result, ms, the processor slowed four times:');
   console.table(await keyTimes(serving.address, `http://127.0.0.1:${port}`));
 } finally {
   await browser.close();
   await serving.close();
 }
+console.log('To build:');
+console.table(buildTimes([25, 250, 1000]));
