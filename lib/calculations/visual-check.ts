@@ -145,6 +145,23 @@ export default defineProcedure({
       '0',
       'Count pores of {1/32 in} and more.',
     ),
+    poreCount: {
+      label: 'Pores where they lie closest, counted',
+      symbol: 'n',
+      unit: '1',
+      whole: true,
+      limits: { min: 0, max: 1000, why: 'more are not counted but cut out' },
+      example: '0',
+      optional: true,
+      obtain: 'Over {4 in|100 mm} of weld. Only cyclic load is judged by it.',
+    },
+    largestPore: reading(
+      'Largest pore, its diameter',
+      'D',
+      '0',
+      '0',
+      'Gauge or scale under a lens. Only cyclic load is judged by it.',
+    ),
     incompletePenetration: reading(
       'Depth of incomplete penetration',
       'i',
@@ -183,11 +200,10 @@ export default defineProcedure({
   ],
   cite: [
     { source: 'aws-d1.1', at: '2000 and 2004 Table 6.1; 8.1 in 2020', known: 'read' },
-    { source: 'aws-d1.1', at: '4.8.1 and 4.30.1 (2000), as quoted', known: 'read' },
     {
       source: 'aws-d1.1',
-      at: 'performance test clause, 4.9.1 (2015), 6.10.1 (2020)',
-      known: 'memory',
+      at: '4.8.1 and 4.30.1 (2000), 6.10.1 (2020), as quoted',
+      known: 'read',
     },
     { source: 'asme-b31.3', at: '1996 Table 341.3.2', known: 'read' },
     { source: 'asme-ix', at: 'QW-194', known: 'memory' },

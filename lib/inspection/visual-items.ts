@@ -3,6 +3,7 @@
  * cannot be judged.
  */
 import type { Citation, Printed } from '../calculation.ts';
+import { citeConvexity, convexityLimits, faceRow } from '../tables/convexity-d1.1.ts';
 import type { Pair, Purpose } from '../tables/visual-limits.ts';
 import * as limits from '../tables/visual-limits.ts';
 import { printStated } from '../text/quantity-text.ts';
@@ -44,6 +45,8 @@ export interface Readings {
   reinforcement: Reading;
   porosityPerInch: Reading;
   porosityPerFoot: Reading;
+  poreCount: number | undefined;
+  largestPore: Reading;
   incompletePenetration: Reading;
   rootConcavity: Reading;
   meltThrough: Reading;
@@ -259,15 +262,15 @@ function filletItems(it: Readings): Item[] {
       cite: undersizeCite,
     });
   if (faceWidth) {
-    const { most: top } = rowOf(limits.convexity, faceWidth);
-    items.push(most('Convexity', it.convexity, top, limits.convexityCite));
+    const top = convexityLimits[faceRow(faceWidth.value, faceWidth.system)];
+    items.push(most('Convexity', it.convexity, top, citeConvexity));
   } else
     items.push({
       item: 'Convexity',
       verdict: 'cannot be judged from this',
       reading: unread,
       limit: 'by the width of the face',
-      cite: limits.convexityCite,
+      cite: citeConvexity,
     });
   return items;
 }
@@ -285,18 +288,17 @@ function reinforcementItem(it: Readings): Item {
 }
 
 function porosityItems(it: Readings): Item[] {
-  if (it.weld !== 'fillet' && it.transverseToTension === 'yes') {
-    const none = { us: 0, metric: 0 };
+  if (it.weld !== 'fillet' && it.transverseToTension === 'yes')
     return [
       most(
         'Piping porosity',
         it.porosityPerInch,
-        none,
-        limits.table2000memory,
+        limits.noPores.at,
+        limits.noPores.cite,
         'none in a groove across the tension',
       ),
     ];
-  }
+  if (it.purpose === 'production, cyclic load') return countedPores(it);
   return [
     most(
       'Pores, diameters added up in an inch',
@@ -310,6 +312,28 @@ function porosityItems(it: Readings): Item[] {
       limits.porosityPerFoot.at,
       limits.porosityPerFoot.cite,
     ),
+  ];
+}
+
+/** Under cyclic load each pore counts, however small, and none may be large. */
+function countedPores({ weld, poreCount, largestPore }: Readings): Item[] {
+  const { count, in: length, cite } = limits.mostPores;
+  const stiffener =
+    weld === 'fillet' ? '; the fillet of a stiffener to its web goes by the static row' : '';
+  return [
+    {
+      item: 'Pores counted',
+      verdict:
+        poreCount === undefined
+          ? 'cannot be judged from this'
+          : poreCount <= count
+            ? 'pass'
+            : 'fail',
+      reading: poreCount === undefined ? unread : String(poreCount),
+      limit: `at most one in any ${size(length)} of weld${stiffener}`,
+      cite,
+    },
+    most('Largest pore', largestPore, limits.largestPore.at, limits.largestPore.cite),
   ];
 }
 

@@ -11,8 +11,8 @@ export const bendD11 = {
   corner: at(1 / 4, 6),
   cite: {
     source: 'aws-d1.1',
-    at: '2020 clause 6.10.3.3, 2015 clause 4.9.3.3',
-    known: 'memory',
+    at: '2015 clause 4.9.3.3, 2020 clause 6.10.3.3',
+    known: 'read',
   } as Citation,
 };
 

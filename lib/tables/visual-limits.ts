@@ -34,9 +34,8 @@ const b313 = (place: string): Citation => ({
 
 export const table2000 = d11('2000 Table 6.1 (8.1 in 2020)', 'read');
 export const table2000memory = d11('Table 6.1 (8.1 in 2020)', 'memory');
-export const testClause = d11('performance test, 4.9.1 (2015), 6.10.1 (2020)', 'memory');
-/** The two figures of that clause that were seen, in a quotation. */
-export const testClauseQuoted = d11('4.8.1 and 4.30.1 (2000), as quoted; 6.10.1 (2020)', 'read');
+/** Of a welder's test, and of the clause on visual examination that it refers to. */
+export const testClause = d11('4.8.1 and 4.30.1 (2000), 6.10.1 (2020), as quoted', 'read');
 export const profiles = d11('2015 clause 5.23', 'read');
 export const sectionNine: Citation = { source: 'asme-ix', at: 'QW-194', known: 'memory' };
 export const processPiping = b313;
@@ -47,9 +46,9 @@ export const undercut = {
   /** For an accumulated 2 in in any 12 in, where the part is thinner than 1 in. */
   thinShort: { at: at(1 / 16, 2), cite: table2000 },
   thick: { at: at(1 / 16, 2), cite: table2000 },
-  cyclicPrimary: { at: at(0.01, 0.25), cite: table2000memory },
+  cyclicPrimary: { at: at(0.01, 0.25), cite: d11('2015 Table 6.1(7)(B)', 'read') },
   cyclicOther: { at: at(1 / 32, 1), cite: table2000memory },
-  test: { at: at(1 / 32, 1), cite: testClauseQuoted },
+  test: { at: at(1 / 32, 1), cite: testClause },
   piping: { at: at(1 / 32, 1), cite: b313('undercut') },
 } satisfies Record<string, Limit>;
 export const thickFrom = at(1, 25);
@@ -63,14 +62,6 @@ export const undersize: readonly { upTo: Pair; by: Pair }[] = [
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), by: at(1 / 8, 3) },
 ];
 
-/** Convexity by the width of the face. */
-export const convexity: readonly { upTo: Pair; most: Pair }[] = [
-  { upTo: at(5 / 16, 8), most: at(1 / 16, 2) },
-  { upTo: at(1, 25), most: at(1 / 8, 3) },
-  { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(3 / 16, 5) },
-];
-export const convexityCite = d11('2000 to 2020, weld profiles', 'memory');
-
 /** Height of the cover pass by thickness. */
 export const reinforcement: readonly { upTo: Pair; most: Pair }[] = [
   { upTo: at(1, 25), most: at(1 / 8, 3) },
@@ -78,7 +69,7 @@ export const reinforcement: readonly { upTo: Pair; most: Pair }[] = [
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(1 / 4, 6) },
 ];
 export const reinforcementCite = d11('2010 and later, Schedule A', 'memory');
-export const reinforcementTest: Limit = { at: at(1 / 8, 3), cite: testClauseQuoted };
+export const reinforcementTest: Limit = { at: at(1 / 8, 3), cite: testClause };
 export const reinforcementPiping: readonly { upTo: Pair; most: Pair }[] = [
   { upTo: at(1 / 4, 6), most: at(1 / 16, 1.5) },
   { upTo: at(1 / 2, 13), most: at(1 / 8, 3) },
@@ -86,9 +77,15 @@ export const reinforcementPiping: readonly { upTo: Pair; most: Pair }[] = [
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(3 / 16, 5) },
 ];
 
-/** Piping porosity: sums of diameters of pores of 1/32 in and more. */
-export const porosityPerInch: Limit = { at: at(3 / 8, 10), cite: table2000memory };
-export const porosityPerFoot: Limit = { at: at(3 / 4, 20), cite: table2000memory };
+/** Piping porosity under static load: sums of diameters of pores of 1/32 in and more. */
+const staticPores = d11('Table 6.1(8)(A), as quoted', 'read');
+export const porosityPerInch: Limit = { at: at(3 / 8, 10), cite: staticPores };
+export const porosityPerFoot: Limit = { at: at(3 / 4, 20), cite: staticPores };
+/** In a groove across the tension, under either load. */
+export const noPores: Limit = { at: at(0, 0), cite: staticPores };
+/** Under cyclic load pores are counted, and none may be larger than this. */
+export const largestPore: Limit = { at: at(3 / 32, 2.5), cite: table2000memory };
+export const mostPores = { count: 1, in: at(4, 100), cite: table2000memory };
 
 /** Two parts in a butt joint: a tenth of the thinner one, and no more than this. */
 export const misalignment = {
