@@ -1,4 +1,5 @@
 import type { TestSheet } from '../../lib/test-sheet/test-sheet.ts';
+import CutDrawing from './CutDrawing.tsx';
 
 /** One side of paper: the coupon, and what each code says of it, side by side. */
 export default function CodesSheet({ sheet }: { sheet: TestSheet }) {
@@ -22,6 +23,7 @@ export default function CodesSheet({ sheet }: { sheet: TestSheet }) {
           </div>
         ))}
       </dl>
+      {columns[0]?.cuts && <CutDrawing cuts={columns[0].cuts} code={code} />}
       <div class="scroll" tabIndex={0} role="group" aria-label="Both codes, side by side">
         <table>
           <caption>If every specimen passes</caption>

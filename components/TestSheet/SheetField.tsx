@@ -6,12 +6,14 @@ interface Props {
   input: Input;
   value: string;
   problem: string | undefined;
+  /** What can be worked out but should not stand; it does not make the field wrong. */
+  warning?: string | undefined;
   system: System;
   onText(text: string): void;
 }
 
 /** A box or a list to choose from, with its trouble said beside it. */
-export default function SheetField({ id, input, value, problem, system, onText }: Props) {
+export default function SheetField({ id, input, value, problem, warning, system, onText }: Props) {
   const unit =
     'printed' in input
       ? input.printed[system]
@@ -51,7 +53,7 @@ export default function SheetField({ id, input, value, problem, system, onText }
         />
       )}
       <p class="problem" id={`${id}-problem`} role="status">
-        {problem}
+        {problem ?? warning}
       </p>
     </div>
   );

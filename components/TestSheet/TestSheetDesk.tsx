@@ -93,6 +93,7 @@ export default class TestSheetDesk extends Component<{ rules: SheetRules }, Stat
                   input={input}
                   value={typeof typed[field] === 'string' ? (typed[field] as string) : ''}
                   problem={sheet.problems[field]}
+                  warning={sheet.warnings[field]}
                   system={system}
                   onText={(text) => this.change({ [field]: text })}
                 />

@@ -133,21 +133,25 @@ export default defineProcedure({
     thicknessFrom: {
       label: 'Thickness, from',
       ...printedSize,
+      fraction: 32,
       words: ['unlimited', 'no minimum', 'see deposits'],
     },
     thicknessTo: {
       label: 'Thickness, to',
       ...printedSize,
+      fraction: 32,
       words: ['unlimited', 'no minimum', 'see deposits'],
     },
     diameterFrom: {
       label: 'Outside diameter of pipe, from',
       ...printedSize,
+      fraction: 32,
       words: ['unlimited', 'no minimum', 'see deposits'],
     },
     diameterTo: {
       label: 'Outside diameter of pipe, to',
       ...printedSize,
+      fraction: 32,
       words: ['unlimited', 'no minimum', 'see deposits'],
     },
     fillers: {

@@ -3,10 +3,13 @@ import { type Answered, answer, type Problem, type Typed } from '../answer.ts';
 import type { Citation, ListOutput, Output, Reason } from '../calculation.ts';
 import { cutPlace } from '../tables/cut-places.ts';
 import type { Form } from '../tables/test-positions.ts';
+import { ruleOf } from '../text/inches.ts';
+import { printStated, readQuantity } from '../text/quantity-text.ts';
 import { speak } from '../text/say.ts';
 import { nothing, shown, shownCell } from '../text/shown.ts';
 import { sourceName } from '../text/source-name.ts';
 import type { System } from '../units.ts';
+import { type Cuts, cutLayout } from './cut-layout.ts';
 import type { SheetCode, SheetRules } from './sheet-rules.ts';
 
 export interface Specimen {
@@ -21,6 +24,8 @@ export interface CodeColumn {
   /** By label, in the order of the sheet. */
   cells: ReadonlyMap<string, readonly string[]>;
   specimens: readonly Specimen[];
+  /** Where they are cut, to be drawn; none where the test has no answer. */
+  cuts?: Cuts;
   cautions: readonly string[];
   /** Group of the filler of each deposit. */
   groups: readonly string[];
@@ -71,7 +76,7 @@ export function codeColumn(asked: Asked): CodeColumn {
       `Deposit ${place + 1}: ${cell(row, 'classification')} (${cell(row, 'fNumber')}), ${cell(row, 'backing')}`,
       [fillerText(row, cell), `Also covers: ${cell(row, 'covers')}`],
     ]),
-    ['Specimens', counts(specimens)],
+    ['Specimens', [...counts(specimens), ...insteadOf(code, range, specimens)]],
     ['Where they are cut', places],
     ['By eye', limits(asked, rules['visual-check'], visualGiven(asked))],
     ['On a bent strap', limits(asked, rules['bent-specimen'], { openings: [] })],
@@ -90,6 +95,7 @@ export function codeColumn(asked: Asked): CodeColumn {
     ...column,
     cells,
     specimens,
+    cuts: cutLayout(code, form, tests, specimens),
     until,
     groups: fillers.map((row) => cell(row, 'fNumber')),
     cautions: found.because
@@ -102,7 +108,11 @@ const fromTo = (from: string, to: string) =>
   [from, to].every((one) => one === 'see deposits') ? 'see deposits' : `${from} to ${to}`;
 
 function fillerText(row: Rows[number], cell: (row: Rows[number], name: string) => string): string {
-  const together = cell(row, 'together');
+  const inches = row.together;
+  const text = cell(row, 'together');
+  // On a rule an inch is read as a fraction.
+  const onRule = typeof inches === 'number' && /in$/.test(text) && ruleOf(inches) !== undefined;
+  const together = onRule ? printStated(inches, 'in') : text;
   return together === nothing ? cell(row, 'reach') : `${cell(row, 'reach')}: up to ${together}`;
 }
 
@@ -127,6 +137,21 @@ function specimensOf({ rules, range }: Asked, whole: Answered, tests: string[]):
 function counts(specimens: readonly Specimen[]): string[] {
   const found = Map.groupBy(specimens, ({ kind }) => kind);
   return [[...found].map(([kind, of]) => `${of.length} × ${kind}`).join(', ')];
+}
+
+/** Note 3 of QW-452.1(a): from {3/8 in|10 mm} to under {3/4 in|19 mm}, face and root instead of side. */
+function insteadOf(
+  code: SheetCode,
+  { thickness }: Typed,
+  specimens: readonly Specimen[],
+): string[] {
+  if (code !== 'ASME IX' || !specimens.some(({ kind }) => kind === 'side bend')) return [];
+  const read = readQuantity(String(thickness), 'in');
+  if (!('unit' in read)) return [];
+  const [size, end] = read.unit === 'mm' ? [read.value, 19] : [read.value, 3 / 4];
+  return size < end
+    ? ['Or a face and a root bend instead of each two side bends (2010 QW-452.1, note 3, read)']
+    : [];
 }
 
 function visualGiven({ code, range }: Asked): Typed {

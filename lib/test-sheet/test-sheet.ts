@@ -2,11 +2,12 @@
 import { answer, type Problem, type Typed } from '../answer.ts';
 import type { Output } from '../calculation.ts';
 import type { State } from '../page-state.ts';
-import { printQuantity } from '../text/quantity-text.ts';
+import { printStated } from '../text/quantity-text.ts';
 import { speak } from '../text/say.ts';
 import { shown } from '../text/shown.ts';
 import { convert, type System, unitFor } from '../units.ts';
 import { type CodeColumn, codeColumn } from './code-column.ts';
+import { plungerWarning } from './plunger-warning.ts';
 import { codes, type SheetCode, type SheetRules } from './sheet-rules.ts';
 
 type Row = Record<string, string>;
@@ -25,8 +26,10 @@ export interface TestSheet {
   /** The chosen code first. */
   columns: readonly CodeColumn[];
   rows: readonly SheetRow[];
-  /** Sentences of either code that bind the test, once each. */
+  /** Sentences of either code that bind the test, and where a strap is bent wrongly; once each. */
   cautions: readonly string[];
+  /** What fits badly though it can be worked out, by field. */
+  warnings: Readonly<Record<string, string>>;
   /** By field of the form, and of the list as `deposits.1.thickness`. */
   problems: Readonly<Record<string, string>>;
 }
@@ -58,6 +61,7 @@ export function testSheet(rules: SheetRules, state: State, system: System): Test
     codeColumn({ rules, code: one, range: { ...range, code: one }, day, system }),
   );
   tell(columns[0]?.problems ?? []);
+  const bend = bendLines(rules, code, state, system, tell);
   const labels = [...new Set(columns.flatMap(({ cells }) => [...cells.keys()]))];
   return {
     code,
@@ -70,8 +74,12 @@ export function testSheet(rules: SheetRules, state: State, system: System): Test
       const apart = new Set(cells.map((cell) => cell.join('\n'))).size > 1;
       return { label, cells, differ: apart && label !== 'Known from' };
     }),
-    cautions: [...new Set(columns.flatMap(({ cautions }) => cautions))],
-    coupon: [...couponLines(range, state), ...bendLines(rules, state, system, tell)],
+    cautions: [
+      ...new Set(columns.flatMap(({ cautions }) => cautions)),
+      ...(bend.warning ? [`${bend.warning} ${bend.basis}`] : []),
+    ],
+    coupon: [...couponLines(range, state), ...bend.lines],
+    warnings: bend.warning ? { plunger: bend.warning } : {},
     problems,
   };
 }
@@ -153,23 +161,30 @@ const couponLines = (range: Typed, state: State) => [
 
 function bendLines(
   rules: SheetRules,
+  code: SheetCode,
   state: State,
   system: System,
   tell: (found: readonly Problem[], as: (field: string) => string) => void,
-) {
-  if (/F/.test(text(state, 'test'))) return [];
+): { lines: { label: string; text: string }[]; warning?: string; basis?: string } {
+  if (/F/.test(text(state, 'test'))) return { lines: [] };
   const [thickness, mandrelDiameter] = [text(state, 'strap'), text(state, 'plunger')];
   const found = answer(rules['bend-strain'], { thickness, mandrelDiameter }, system);
   if (!found.ok) {
     tell(found.problems, (field) => (field === 'thickness' ? 'strap' : 'plunger'));
-    return [];
+    return { lines: [] };
   }
   const unit = unitFor('in', system);
-  const radius = convert(Number(found.values.mandrelDiameter) / 2, 'in', unit);
+  const diameter = Number(found.values.mandrelDiameter);
   const { strain } = rules['bend-strain'].outputs as Record<string, Output>;
-  return [
-    { label: 'Strap', text: thickness },
-    { label: 'Bend radius', text: printQuantity(radius, unit, { digits: 3 }) },
-    { label: 'Strain of its skin', text: shown(strain as Output, found.results.strain, system) },
-  ];
+  return {
+    lines: [
+      { label: 'Strap', text: thickness },
+      {
+        label: 'Bend radius',
+        text: printStated(Number((convert(diameter, 'in', unit) / 2).toFixed(3)), unit),
+      },
+      { label: 'Strain of its skin', text: shown(strain as Output, found.results.strain, system) },
+    ],
+    ...plungerWarning(code, thickness, Number(found.values.thickness), diameter, system),
+  };
 }

@@ -126,8 +126,98 @@ describe('both codes side by side', () => {
 
   it('a 3/8 in strap round a 1-1/2 in plunger: radius 3/4 in, strain 20 % (ASME IX QW-466.1)', () => {
     const texts = made({}).coupon.map(({ text }) => text.replaceAll('\u00a0', ' '));
-    expect(texts).toContain('0.75 in');
+    expect(texts).toContain('3/4 in');
     expect(texts.some((text) => /^20(\.0)? ?%$/.test(text))).toBe(true);
+  });
+});
+
+describe('where the specimens are cut', () => {
+  const cuts = (part: State) => made(part).columns[0]?.cuts;
+  const pipe = (part: State) => ({
+    form: 'pipe',
+    thickness: '',
+    nps: '6',
+    schedule: '40',
+    ...part,
+  });
+  const onClock = (part: State) =>
+    cuts(pipe(part))?.layouts.map((one) =>
+      one.on === 'pipe' ? one.places.map(({ specimen, hour }) => `${hour} ${specimen.kind}`) : [],
+    );
+
+  it('on each plate between two strips that are thrown away, every specimen once', () => {
+    const found = cuts({})?.layouts ?? [];
+    expect(
+      found.map((one) =>
+        one.on === 'plate' ? one.strips.map(({ specimen }) => specimen?.id ?? 'away') : [],
+      ),
+    ).toEqual([
+      ['away', '3G face bend 1', '3G root bend 1', 'away'],
+      ['away', '4G face bend 1', '4G root bend 1', 'away'],
+    ]);
+  });
+
+  it('on a fillet plate: one end etched, the middle with its restart broken', () => {
+    const [layout] = cuts({ test: '2F' })?.layouts ?? [];
+    const strips = layout?.on === 'plate' ? layout.strips : [];
+    expect(strips.map(({ specimen, restart }) => [specimen?.kind, restart])).toEqual([
+      ['macro-etch', false],
+      ['fillet break', true],
+      [undefined, false],
+    ]);
+  });
+
+  it('on a pipe that stood still from all four quarters, opposite ones alike (from memory)', () => {
+    expect(onClock({ test: '5G' })).toEqual([
+      ['10.5 root bend', '1.5 face bend', '4.5 root bend', '7.5 face bend'],
+    ]);
+    expect(cuts(pipe({ test: '6G' }))?.notes.join(' ')).toContain('in doubt');
+    const thick = onClock({ test: '6G', schedule: '120' })?.[0] ?? [];
+    expect(new Set(thick)).toEqual(
+      new Set(['1.5 side bend', '4.5 side bend', '7.5 side bend', '10.5 side bend']),
+    );
+  });
+
+  it('on a rolled pipe two opposite each other, and of six on one pipe it names no place', () => {
+    expect(onClock({ test: '2G' })).toEqual([['10.5 face bend', '4.5 root bend']]);
+    const six = cuts(pipe({ code: 'ASME IX', test: '2G+5G' }));
+    expect(six?.layouts).toEqual([]);
+    expect(six?.notes.join(' ')).toContain('not known here');
+    expect(onClock({ test: '2G+5G' })).toHaveLength(2);
+  });
+});
+
+describe('strap and plunger', () => {
+  it('go together without a word', () => {
+    expect(made({}).warnings).toEqual({});
+    expect(made({ code: 'ASME IX', strap: '10 mm', plunger: '40 mm' }).warnings).toEqual({});
+  });
+
+  it.each([
+    ['2 in', /^Diameter of the mandrel: 2.in is too large .* gives 1-1\/2.in\.$/],
+    ['1 in', /too small/],
+  ])('a 3/8 in strap round %s is warned of, and worked out all the same', (plunger, says) => {
+    const sheet = made({ code: 'ASME IX', plunger });
+    expect(sheet.warnings.plunger).toMatch(says);
+    expect(sheet.problems).toEqual({});
+    expect(sheet.cautions.join()).toContain('QW-466.1 (read)');
+    expect(sheet.coupon.map(({ label }) => label)).toContain('Strain of its skin');
+  });
+
+  it('a quarter-inch strap asks for 1 in under ASME IX', () => {
+    expect(made({ code: 'ASME IX', strap: '1/4 in' }).warnings.plunger).toMatch(/gives 1.in/);
+  });
+});
+
+describe('a coupon of 3/8 in and more under ASME IX', () => {
+  it('may be bent on face and root instead up to 3/4 in (2010 QW-452.1, note 3)', () => {
+    const cell = (thickness: string) =>
+      row(made({ code: 'ASME IX', thickness }), 'Specimens')?.[0] ?? '';
+    expect(cell('3/8 in')).toContain('note 3');
+    expect(cell('18 mm')).toContain('note 3');
+    expect(cell('3/4 in')).not.toContain('note 3');
+    expect(cell('19 mm')).not.toContain('note 3');
+    expect(cell('1/4 in')).not.toContain('note 3');
   });
 });
 
