@@ -60,6 +60,16 @@ export class Shelf<T> {
     }
   }
 
+  /** Leaves nothing here. */
+  clear(): void {
+    try {
+      localStorage.removeItem(this.key);
+    } catch {
+      // Nothing could be kept, so nothing is left.
+    }
+    this.seen = null;
+  }
+
   /** Calls back when another tab has put something new here. Returns what ends the watch. */
   watch(changed: (taken: Taken<T>) => void): () => void {
     const listen = ({ key }: StorageEvent) => {

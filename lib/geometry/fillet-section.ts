@@ -7,6 +7,16 @@
  * actual throat from the deepest fusion behind the root to the face itself. Penetration is measured
  * behind the root, along the line that halves the corner.
  */
+import {
+  distanceToCurve,
+  dot,
+  inOrder,
+  keptWhere,
+  mainAxis,
+  minus,
+  straight,
+  unit,
+} from './marked-lines.ts';
 import { type Outline, type Point, signedArea } from './outline.ts';
 import { chordsBetween, distance, smoothCurve } from './smooth-curve.ts';
 
@@ -61,7 +71,7 @@ export function readSection(marks: SectionMarks): SectionReadings {
   const alongB = direction(root, toeB, marks.plateB);
   const chord = straight(toeA, toeB);
   const outward = chord.sideOf(root) > 0 ? -1 : 1;
-  const throatToChord = distanceToLine(root, [toeA, toeB]);
+  const throatToChord = distanceToCurve(root, [toeA, toeB]);
   const readings: SectionReadings = {
     legA: dot(minus(toeA, root), alongA),
     legB: dot(minus(toeB, root), alongB),
@@ -91,7 +101,7 @@ export function readSection(marks: SectionMarks): SectionReadings {
         (100 * readings.meltedArea) / (readings.meltedArea + readings.depositArea);
       if (depth !== undefined) {
         const deepest: Point = [root[0] - depth * bisector[0], root[1] - depth * bisector[1]];
-        readings.actualThroat = distanceToLine(deepest, face);
+        readings.actualThroat = distanceToCurve(deepest, face);
       }
     }
   }
@@ -102,44 +112,12 @@ export function readSection(marks: SectionMarks): SectionReadings {
   return readings;
 }
 
-const minus = ([ax, ay]: Point, [bx, by]: Point): Point => [ax - bx, ay - by];
-const dot = ([ax, ay]: Point, [bx, by]: Point): number => ax * bx + ay * by;
-const unit = ([x, y]: Point): Point => [x / Math.hypot(x, y), y / Math.hypot(x, y)];
-
 /** The way a plate runs from the root: along its marked face, or to the toe where none is marked. */
 function direction(root: Point, toe: Point, plate: readonly Point[]): Point {
   const toToe = minus(toe, root);
   if (plate.length < 2) return unit(toToe);
   const along = mainAxis(plate);
   return dot(along, toToe) < 0 ? [-along[0], -along[1]] : along;
-}
-
-/** Direction of the line that fits points with least squared distance. */
-function mainAxis(points: readonly Point[]): Point {
-  const mean = (axis: 0 | 1) => points.reduce((sum, point) => sum + point[axis], 0) / points.length;
-  const [middleX, middleY] = [mean(0), mean(1)];
-  let [xx, xy, yy] = [0, 0, 0];
-  for (const [x, y] of points) {
-    xx += (x - middleX) ** 2;
-    xy += (x - middleX) * (y - middleY);
-    yy += (y - middleY) ** 2;
-  }
-  const angle = Math.atan2(2 * xy, xx - yy) / 2;
-  return [Math.cos(angle), Math.sin(angle)];
-}
-
-/** A line from a to b, and how far a point lies to the left of it. */
-function straight(a: Point, b: Point) {
-  const [x, y] = unit(minus(b, a));
-  return { sideOf: (point: Point) => x * (point[1] - a[1]) - y * (point[0] - a[0]) };
-}
-
-function inOrder(points: readonly Point[], from: Point, to: Point): readonly Point[] {
-  const [first, last] = [points[0], points.at(-1)];
-  if (!first || !last) return points;
-  const forward = distance(first, from) + distance(last, to);
-  const backward = distance(first, to) + distance(last, from);
-  return forward <= backward ? points : [...points].reverse();
 }
 
 /** The part of a curve from its first inner mark to its last. */
@@ -170,12 +148,12 @@ function depthBehind(root: Point, bisector: Point, curve: Outline): number | und
 /** How far the deepest of the points lies behind a plate's face, seen from the other plate. */
 function depthBelow(root: Point, along: Point, other: Point, points: readonly Point[]): number {
   const behind = Math.sign(along[0] * other[1] - along[1] * other[0]);
-  return Math.max(
-    ...points.map((point) => {
-      const [x, y] = minus(point, root);
-      return -behind * (along[0] * y - along[1] * x);
-    }),
-  );
+  let deepest = Number.NEGATIVE_INFINITY;
+  for (const point of points) {
+    const side = along[0] * (point[1] - root[1]) - along[1] * (point[0] - root[0]);
+    deepest = Math.max(deepest, -behind * side);
+  }
+  return deepest;
 }
 
 /**
@@ -183,29 +161,7 @@ function depthBelow(root: Point, along: Point, other: Point, points: readonly Po
  * the leg, it is cut there.
  */
 function depthBesideToe(root: Point, along: Point, other: Point, leg: number, fusion: Outline) {
-  const past = (point: Point) => dot(minus(point, root), along) / leg - 0.5;
-  const beside = fusion.flatMap((point, i): Point[] => {
-    const next = fusion[i + 1];
-    const here = past(point);
-    const there = next ? past(next) : here;
-    const kept: Point[] = here >= 0 ? [point] : [];
-    if (!next || here * there >= 0) return kept;
-    const share = here / (here - there);
-    const [dx, dy] = minus(next, point);
-    return [...kept, [point[0] + share * dx, point[1] + share * dy]];
-  });
-  return depthBelow(root, along, other, beside);
-}
-
-function distanceToLine([x, y]: Point, line: Outline): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < line.length; i++) {
-    const [ax, ay] = line[i - 1] as Point;
-    const [bx, by] = line[i] as Point;
-    const [dx, dy] = [bx - ax, by - ay];
-    const share = ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy);
-    const along = Math.max(0, Math.min(1, share));
-    least = Math.min(least, (ax + along * dx - x) ** 2 + (ay + along * dy - y) ** 2);
-  }
-  return Math.sqrt(least);
+  const middle = dot(root, along) + leg / 2;
+  const past = (point: Point) => (dot(point, along) - middle) * Math.sign(leg);
+  return depthBelow(root, along, other, keptWhere(fusion, past));
 }

@@ -16,13 +16,10 @@ export type Homography = readonly [
 export type Corners = readonly [Point, Point, Point, Point];
 
 /** The point's image; undefined where it lies on or beyond the horizon. */
-export function mapped(map: Homography, [x, y]: Point): Point | undefined {
-  const [across, down, depth] = map.map(([a, b, c]) => a * x + b * y + c) as [
-    number,
-    number,
-    number,
-  ];
-  return depth > 0 ? [across / depth, down / depth] : undefined;
+export function mapped([a, b, c]: Homography, [x, y]: Point): Point | undefined {
+  const depth = c[0] * x + c[1] * y + c[2];
+  if (!(depth > 0)) return undefined;
+  return [(a[0] * x + a[1] * y + a[2]) / depth, (b[0] * x + b[1] * y + b[2]) / depth];
 }
 
 /**

@@ -5,10 +5,11 @@ export type Outline = readonly Point[];
 /** Twice-signed halves of the shoelace formula: positive when the corners run counterclockwise. */
 export function signedArea(outline: Outline): number {
   let sum = 0;
-  let [x, y] = outline.at(-1) ?? [0, 0];
-  for (const [nextX, nextY] of outline) {
-    sum += x * nextY - nextX * y;
-    [x, y] = [nextX, nextY];
+  let before = outline.at(-1) ?? ([0, 0] as const);
+  for (let i = 0; i < outline.length; i++) {
+    const corner = outline[i] as Point;
+    sum += before[0] * corner[1] - corner[0] * before[1];
+    before = corner;
   }
   return sum / 2;
 }

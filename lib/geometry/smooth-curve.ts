@@ -18,13 +18,16 @@ export function smoothCurve(marks: readonly Point[]): Point[] {
   const curve: Point[] = [points[0] as Point];
   for (let i = 0; i < gaps.length; i++) {
     const gap = gaps[i] as number;
-    const [[ax, ay], [bx, by]] = [points[i], points[i + 1]] as [Point, Point];
-    const [[sx, sy], [ex, ey]] = [slopes[i], slopes[i + 1]] as [Point, Point];
-    for (const { start, end, leaving, arriving } of mixes)
+    const [from, to] = [points[i] as Point, points[i + 1] as Point];
+    const [leave, arrive] = [slopes[i] as Point, slopes[i + 1] as Point];
+    for (let part = 0; part < chordsBetween; part++) {
+      const mix = mixes[part] as (typeof mixes)[number];
+      const [leaving, arriving] = [gap * mix.leaving, gap * mix.arriving];
       curve.push([
-        ax * start + bx * end + gap * (sx * leaving - ex * arriving),
-        ay * start + by * end + gap * (sy * leaving - ey * arriving),
+        from[0] * mix.start + to[0] * mix.end + leave[0] * leaving - arrive[0] * arriving,
+        from[1] * mix.start + to[1] * mix.end + leave[1] * leaving - arrive[1] * arriving,
       ]);
+    }
   }
   return curve;
 }

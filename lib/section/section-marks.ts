@@ -8,10 +8,19 @@ export const markNames = [
   'root',
   'toeA',
   'toeB',
+  'rootA',
+  'rootB',
   'face',
+  'rootBead',
   'fusion',
+  'fusionA',
+  'fusionB',
+  'edgeA',
+  'edgeB',
   'plateA',
   'plateB',
+  'backA',
+  'backB',
   'undercutA',
   'undercutB',
   'passes',
@@ -26,13 +35,33 @@ export const markCounts: Readonly<Record<MarkName, { least: number; most: number
   root: { least: 1, most: 1 },
   toeA: { least: 1, most: 1 },
   toeB: { least: 1, most: 1 },
+  rootA: { least: 1, most: 1 },
+  rootB: { least: 1, most: 1 },
   face: { least: 3, most: 30 },
+  rootBead: { least: 1, most: 30 },
   fusion: { least: 5, most: 30 },
+  fusionA: { least: 3, most: 30 },
+  fusionB: { least: 3, most: 30 },
+  edgeA: { least: 2, most: 4 },
+  edgeB: { least: 2, most: 4 },
   plateA: { least: 2, most: 6 },
   plateB: { least: 2, most: 6 },
+  backA: { least: 2, most: 6 },
+  backB: { least: 2, most: 6 },
   undercutA: { least: 1, most: 1 },
   undercutB: { least: 1, most: 1 },
   passes: { least: 1, most: 60 },
+};
+
+/** Curves, and the marks between which each of them runs. */
+const curveEnds: Partial<Record<MarkName, readonly [MarkName, MarkName]>> = {
+  face: ['toeA', 'toeB'],
+  fusion: ['toeA', 'toeB'],
+  rootBead: ['rootA', 'rootB'],
+  fusionA: ['toeA', 'rootA'],
+  fusionB: ['toeB', 'rootB'],
+  edgeA: ['toeA', 'rootA'],
+  edgeB: ['toeB', 'rootB'],
 };
 
 export const noMarks: Placed = Object.fromEntries(
@@ -57,10 +86,9 @@ export function withMark(
   const { most } = markCounts[name];
   if (most === 1) return { placed: { ...placed, [name]: [point] }, at: 0 };
   if (marks.length >= most) return { placed, at: -1 };
-  const [toeA] = placed.toeA;
-  const [toeB] = placed.toeB;
-  if ((name === 'face' || name === 'fusion') && toeA && toeB) {
-    const inserted = insertedAlong(marks, [toeA, toeB], point);
+  const [from, to] = curveEnds[name]?.map((end) => placed[end][0]) ?? [];
+  if (from && to) {
+    const inserted = insertedAlong(marks, [from, to], point);
     return { placed: { ...placed, [name]: inserted.marks }, at: inserted.at };
   }
   return { placed: { ...placed, [name]: [...marks, point] }, at: marks.length };

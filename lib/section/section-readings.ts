@@ -3,8 +3,8 @@ import type { SectionReadings } from '../geometry/fillet-section.ts';
 import type { Unit } from '../units.ts';
 import type { Measured, MeasuredSection } from './measured-section.ts';
 
-export interface NamedReading extends Measured {
-  name: keyof SectionReadings;
+export interface NamedReading<Name extends string = string> extends Measured {
+  name: Name;
   label: string;
   /** Millimeters, square millimeters, degrees or percent. */
   unit: Unit;
@@ -32,7 +32,7 @@ const named: readonly (readonly [keyof SectionReadings, string, Unit])[] = [
 /** A face that is not hollow has no concavity: such readings are none, not below none. */
 const neverBelowZero: ReadonlySet<string> = new Set(['rise', 'hollow', 'undercutA', 'undercutB']);
 
-export const namedReadings = (found: MeasuredSection): NamedReading[] =>
+export const namedReadings = (found: MeasuredSection): NamedReading<keyof SectionReadings>[] =>
   named.flatMap(([name, label, unit]) => {
     const reading = found[name];
     if (!reading) return [];

@@ -1,33 +1,23 @@
-/**
- * A measured fillet section against the drawing and the code, item by item. A reading passes when all
- * that it may truly be meets the limit, fails when none of it does, and is too close to tell between.
- */
+/** A measured fillet section against the drawing and the code, item by item. */
 import type { Citation, Printed } from '../calculation.ts';
 import { citeConvexity, convexityLimits, faceRow } from '../tables/convexity-d1.1.ts';
 import * as limits from '../tables/macro-limits.ts';
-import type { Pair } from '../tables/visual-limits.ts';
-import { printStated } from '../text/quantity-text.ts';
 import { convert, type System } from '../units.ts';
 import type { Measured, MeasuredSection } from './measured-section.ts';
 import { printMeasured } from './measured-text.ts';
-
-export type SectionVerdict =
-  | 'pass'
-  | 'fail'
-  | 'too close to tell'
-  | 'not judged'
-  | 'does not apply';
-
-export interface SectionItem {
-  item: string;
-  verdict: SectionVerdict;
-  reading: string;
-  limit: string;
-  cite: Citation;
-}
-
-/** What the eye saw; undefined where nobody looked. */
-export type Seen = 'none seen' | 'seen' | undefined;
+import {
+  atMost,
+  judged,
+  never,
+  notBelowZero,
+  nothing,
+  own,
+  type SectionItem,
+  type Seen,
+  size,
+  stated,
+  text,
+} from './section-item.ts';
 
 export interface SectionCase {
   code: limits.MacroCode;
@@ -39,10 +29,6 @@ export interface SectionCase {
   cracks: Seen;
   unfused: Seen;
 }
-
-const nothing = '–';
-/** The last bits of a computed number are no finding. */
-const slack = 1e-9;
 
 export function sectionItems(it: SectionCase): SectionItem[] {
   const seen = [
@@ -86,12 +72,6 @@ const citeOf = (code: limits.MacroCode): Citation =>
     : code === 'ASME IX, welder’s test'
       ? limits.welderTest
       : limits.procedureTest;
-
-/** A size that cannot be below zero: what is measured below is none. */
-const notBelowZero = ({ value, uncertainty }: Measured): Measured => ({
-  value: Math.max(0, value),
-  uncertainty: value < 0 ? Math.max(0, value + uncertainty) : uncertainty,
-});
 
 function structuralItems(it: SectionCase): SectionItem[] {
   const { penetration, rise, faceWidth, undercutA, undercutB } = it.found;
@@ -170,44 +150,3 @@ function sizeItems(it: SectionCase): SectionItem[] {
     },
   ];
 }
-
-function atMost(
-  { system }: SectionCase,
-  item: string,
-  reading: Measured | undefined,
-  at: Pair,
-  cite: Citation,
-): SectionItem {
-  const limit = convert(at[system], system === 'us' ? 'in' : 'mm', 'mm');
-  return {
-    item,
-    verdict: reading ? judged(reading, limit, 'at most') : 'not judged',
-    reading: reading ? text(reading, system) : nothing,
-    limit: `at most ${size(at)}`,
-    cite,
-  };
-}
-
-function never(item: string, found: Seen, cite: Citation): SectionItem {
-  const verdict = found === undefined ? 'not judged' : found === 'seen' ? 'fail' : 'pass';
-  return { item, verdict, reading: found ?? nothing, limit: 'none', cite };
-}
-
-function judged(
-  { value, uncertainty }: Measured,
-  limit: number,
-  way: 'at least' | 'at most',
-): SectionVerdict {
-  const sign = way === 'at least' ? 1 : -1;
-  const over = sign * (value - limit);
-  const close = slack * Math.max(1, Math.abs(limit));
-  if (over - uncertainty >= -close) return 'pass';
-  return over + uncertainty < -close ? 'fail' : 'too close to tell';
-}
-
-const own = (mm: number, system: System) => convert(mm, 'mm', system === 'us' ? 'in' : 'mm');
-const text = (reading: Measured, system: System) => printMeasured(reading, 'mm', system);
-const plain = (inches: number) => printStated(inches, 'in').replace(/\s*in$/u, '');
-const size = (pair: Pair) => `{${plain(pair.us)} in|${pair.metric} mm}`;
-const stated = ({ value, system }: Printed) =>
-  system === 'us' ? `{${plain(value)} in}` : `{${value} mm}`;

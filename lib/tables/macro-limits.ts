@@ -1,5 +1,5 @@
 /**
- * What a cut and etched fillet is held to, by code. Both unit systems are printed; neither is
+ * What a cut and etched weld is held to, by code. Both unit systems are printed; neither is
  * converted from the other.
  */
 import type { Citation } from '../calculation.ts';
@@ -12,6 +12,10 @@ export const macroCodes = [
 ] as const;
 export type MacroCode = (typeof macroCodes)[number];
 
+/** Codes by which a groove's section is looked at; ASME IX has no section for a groove's procedure. */
+export const grooveCodes = ['AWS D1.1', 'ASME IX, welder’s test'] as const;
+export type GrooveCode = (typeof grooveCodes)[number];
+
 const at = (us: number, metric: number): Pair => ({ us, metric });
 
 const structural = (known: Citation['known']): Citation => ({
@@ -21,6 +25,12 @@ const structural = (known: Citation['known']): Citation => ({
 });
 export const fusedToRoot = structural('read');
 export const structuralMacro = structural('memory');
+/** Of a groove that does not go through; held here to those that do as well. */
+export const grooveMacro: Citation = {
+  source: 'aws-d1.1',
+  at: 'macroetch of a partial-penetration groove, 4.9.4.1 (2015), 6.10.4.1 (2020)',
+  known: 'memory',
+};
 /** The throat to the face's chord, less what a hollow lacks, of the triangle that the size draws. */
 export const throatThatCounts: Citation = {
   source: 'aws-d1.1',

@@ -8,7 +8,8 @@ import {
   samplePicture,
   sampleTruth,
 } from '../../../lib/section/sample-section.ts';
-import { scaleBar, sectionLines } from '../../../lib/section/section-lines.ts';
+import { scaleBar } from '../../../lib/section/scale-bar.ts';
+import { sectionLines } from '../../../lib/section/section-lines.ts';
 import { noMarks, type Placed } from '../../../lib/section/section-marks.ts';
 import { areaOf } from '../geometry/polygon-oracle.ts';
 
@@ -140,7 +141,7 @@ describe('sectionLines and scaleBar', () => {
         },
         map,
       );
-    const [from, to] = lines?.throat ?? [];
+    const [from, to] = lines?.lines.find(({ as }) => as === 'throat')?.points ?? [];
     expect(
       Math.hypot((to?.[0] ?? 0) - (from?.[0] ?? 0), (to?.[1] ?? 0) - (from?.[1] ?? 0)) / 40,
     ).toBeCloseTo(sampleTruth.throat, 6);
