@@ -1,6 +1,6 @@
 import type { Point } from '../../lib/geometry/outline.ts';
+import type { DrawnLabel, DrawnSection } from '../../lib/section/drawn-section.ts';
 import { printMeasured } from '../../lib/section/measured-text.ts';
-import type { SectionLines } from '../../lib/section/section-lines.ts';
 import type { NamedReading } from '../../lib/section/section-readings.ts';
 import { printStated } from '../../lib/text/quantity-text.ts';
 import { convert, type System, unitFor } from '../../lib/units.ts';
@@ -11,7 +11,7 @@ export interface Annotated {
   picture: Size;
   /** The address of the picture; none for the drawing alone. */
   address: string | undefined;
-  lines: SectionLines;
+  drawn: DrawnSection;
   readings: readonly NamedReading[];
   bar: { ends: readonly [Point, Point]; length: number } | undefined;
   system: System;
@@ -21,22 +21,18 @@ export interface Annotated {
 export default function AnnotatedPicture({
   picture: { width, height },
   address,
-  lines,
+  drawn,
   readings,
   bar,
   system,
 }: Annotated) {
   const unit = Math.max(width, height) / 640;
-  const [root, [toeA, toeB]] = [lines.deposit[0] as Point, lines.chord as [Point, Point]];
-  const size = (name: string) => {
-    const found = readings.find((reading) => reading.name === name);
-    return found ? printMeasured(found, found.unit, system) : '';
-  };
-  const labels = [
-    { text: `A ${size('legA')}`, ...beside(root, toeA, toeB, 14 * unit) },
-    { text: `B ${size('legB')}`, ...beside(root, toeB, toeA, 14 * unit) },
-    { text: `throat ${size('throat')}`, ...beside(...(lines.throat as [Point, Point]), root, 0) },
-  ];
+  const labels = drawn.labels.flatMap((label) => {
+    const found = readings.find(({ name }) => name === label.reading);
+    if (!found) return [];
+    const text = `${label.text} ${printMeasured(found, found.unit, system)}`;
+    return [{ text, ...beside(label, 14 * unit) }];
+  });
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -45,10 +41,10 @@ export default function AnnotatedPicture({
       width={width}
       height={height}
       role="img"
-      aria-label="The section with its legs, throat, face and fusion line drawn in, and a scale bar"
+      aria-label="The section with its measured lines and sizes drawn in, and a scale bar"
     >
       {address && <image href={address} width={width} height={height} />}
-      <SectionDrawing lines={lines} unit={unit} />
+      <SectionDrawing drawn={drawn} unit={unit} />
       <g
         font-family="sans-serif"
         font-size={15 * unit}
@@ -72,9 +68,10 @@ export default function AnnotatedPicture({
   );
 }
 
-/** A place for a label beside a line, on the side that is away from a point. */
-function beside(from: Point, to: Point, awayFrom: Point, by: number) {
+/** A place for a label beside a line, on the side that is away from a point; on it where there is none. */
+function beside({ between: [from, to], awayFrom }: DrawnLabel, by: number) {
   const at: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  if (!awayFrom) return { at, anchor: 'middle' as const };
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
   const across: Point = [(from[1] - to[1]) / length, (to[0] - from[0]) / length];
   const side = across[0] * (awayFrom[0] - at[0]) + across[1] * (awayFrom[1] - at[1]) > 0 ? -by : by;

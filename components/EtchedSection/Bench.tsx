@@ -1,218 +1,226 @@
 import { Component, createRef } from 'preact';
 import type { Point } from '../../lib/geometry/outline.ts';
 import { printMeasured } from '../../lib/section/measured-text.ts';
-import { planeMap } from '../../lib/section/picture-plane.ts';
+import { type PicturePlane, planeMap } from '../../lib/section/picture-plane.ts';
+import { placedPlane } from '../../lib/section/placed-section.ts';
+import { scaleBar } from '../../lib/section/scale-bar.ts';
 import {
-  filletMarks,
-  placedPlane,
-  placedSection,
-  type TypedScale,
-} from '../../lib/section/placed-section.ts';
-import { sampleLength, sampleMarks } from '../../lib/section/sample-section.ts';
-import { scaleBar, sectionLines } from '../../lib/section/section-lines.ts';
-import {
-  isPlaced,
   type MarkName,
   markCounts,
-  noMarks,
   type Placed,
   withMark,
   withMovedMark,
   withoutMark,
 } from '../../lib/section/section-marks.ts';
-import { namedReadings } from '../../lib/section/section-readings.ts';
-import { type Seen, sectionItems } from '../../lib/section/section-verdicts.ts';
-import { type MacroCode, macroCodes } from '../../lib/tables/macro-limits.ts';
-import { changed, type Undo, type undone, undoOf } from '../../lib/undo.ts';
-import { type System, unitFor } from '../../lib/units.ts';
+import { changed, type undone } from '../../lib/undo.ts';
+import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import AnnotatedPicture, { type Annotated, barLengths } from './AnnotatedPicture.tsx';
+import {
+  countedPasses,
+  isOnStrip,
+  kindOf,
+  measure,
+  neighbor,
+  opening,
+  stepsOf,
+  typedScale,
+  type Worked,
+} from './bench-state.ts';
 import Choice from './Choice.tsx';
-import LengthBox from './LengthBox.tsx';
-import { type LengthEntry, type LengthName, lengthText, readLength } from './lengths.ts';
+import Judged, { judging } from './Judged.tsx';
+import type { Found } from './kinds.ts';
+import { kinds } from './kinds.ts';
 import type { MarkId } from './MarkHandles.tsx';
 import MarkingTools from './MarkingTools.tsx';
 import PictureView from './PictureView.tsx';
 import type { Picture } from './picture.ts';
 import Readings from './Readings.tsx';
-import { type Step, steps } from './steps.ts';
-import Verdicts from './Verdicts.tsx';
+import { Basis, Edge, PassesBox, SliceHead } from './ReportFields.tsx';
+import SaveButtons from './SaveButtons.tsx';
+import ScaleFields from './ScaleFields.tsx';
+import StepList, { StepNow } from './StepList.tsx';
+import type { Squared } from './square-picture.ts';
+import { shown, squaredKey } from './squared-view.ts';
+import type { Step } from './steps.ts';
 
 interface Props {
   picture: Picture;
+  /** What was on the bench before a reload. */
+  worked: Worked | undefined;
+  /** A sentence on what is kept, and what is not. */
+  kept: string;
+  onKeep(worked: Worked): void;
+  onPutAway(): void;
 }
 
-type Edge = '1' | '2' | '4';
-type Looked = 'not looked' | NonNullable<Seen>;
-
 interface State {
-  marks: Undo<Placed>;
+  worked: Worked;
   step: MarkName;
-  by: TypedScale['by'];
-  lengths: Record<LengthName, LengthEntry>;
-  edge: Edge;
-  code: MacroCode;
-  cracks: Looked;
-  unfused: Looked;
-  slice: string;
   moving: boolean;
   picked: MarkId | undefined;
   focus: MarkId | undefined;
   /** What a screen reader says once the hand rests. */
   said: string;
   system: System;
+  /** Whether a picture whose four corners are set is shown squared up. */
+  squaring: boolean;
+  squared: (Squared & { key: string }) | undefined;
 }
-
-const looks = (['not looked', 'none seen', 'seen'] as const).map((one) => [one, one] as const);
 
 /** The picture, what is marked on it, what that measures and how it is judged. */
 export default class Bench extends Component<Props, State> {
-  override state: State = this.opening(currentSystem());
+  override state: State = {
+    worked: this.props.worked ?? opening(this.props.picture, currentSystem()),
+    step: this.props.worked?.by === 'rectangle' ? 'corners' : 'ends',
+    moving: false,
+    picked: undefined,
+    focus: undefined,
+    said: '',
+    system: currentSystem(),
+    squaring: true,
+    squared: undefined,
+  };
   view = createRef<PictureView>();
   saying: ReturnType<typeof setTimeout> | undefined;
   nudged: string | undefined;
-
-  opening(system: System): State {
-    const { isSample } = this.props.picture;
-    const empty: LengthEntry = { text: '', system };
-    return {
-      marks: undoOf(noMarks),
-      step: 'ends',
-      by: 'distance',
-      lengths: {
-        length: isSample ? { text: `${sampleLength}`, system: 'metric' } : empty,
-        width: empty,
-        height: empty,
-        lengthError: { text: system === 'us' ? '0.004' : '0.1', system },
-        size: isSample ? { text: system === 'us' ? '5/16' : '8', system } : empty,
-      },
-      edge: '2',
-      code: 'AWS D1.1',
-      cracks: 'not looked',
-      unfused: 'not looked',
-      slice: isSample ? 'Sample' : '',
-      moving: false,
-      picked: undefined,
-      focus: undefined,
-      said: '',
-      system,
-    };
-  }
+  /** The squared-up picture that is being made. */
+  making: string | undefined;
 
   override componentDidMount() {
     addEventListener('units', this.onUnits);
+    this.squareUp();
   }
 
   override componentWillUnmount() {
     removeEventListener('units', this.onUnits);
     clearTimeout(this.saying);
+    if (this.state.squared) URL.revokeObjectURL(this.state.squared.picture.address);
+  }
+
+  override componentDidUpdate(_: Props, before: State) {
+    if (this.state.worked !== before.worked) this.props.onKeep(this.state.worked);
+    if (before.squared && before.squared !== this.state.squared)
+      URL.revokeObjectURL(before.squared.picture.address);
+    this.squareUp();
   }
 
   onUnits = () => this.setState({ system: currentSystem() });
 
-  /** The steps of this way of setting the scale. */
-  steps = (by = this.state.by): readonly Step[] =>
-    steps.filter(({ name }) => name !== (by === 'distance' ? 'corners' : 'ends'));
+  work = (change: Partial<Worked>, more: Partial<State> = {}) =>
+    this.setState(({ worked }) => ({ ...more, worked: { ...worked, ...change } }) as State);
 
-  typedScale(): TypedScale {
-    const { by, lengths } = this.state;
-    const mm = (name: LengthName) => {
-      const read = readLength(name, lengths[name]);
-      return read && 'mm' in read ? read.mm : undefined;
-    };
-    return {
-      by,
-      length: mm('length'),
-      width: mm('width'),
-      height: mm('height'),
-      lengthError: mm('lengthError'),
-    };
+  plane(): PicturePlane | undefined {
+    const { worked } = this.state;
+    const plane = placedPlane(worked.marks.now, typedScale(worked));
+    return 'by' in plane ? plane : undefined;
   }
 
-  measured = () => placedSection(this.state.marks.now, this.typedScale(), Number(this.state.edge));
+  /** The key of the squared-up picture that should be shown; none while the corners are being set. */
+  wanted(plane: PicturePlane | undefined): string | undefined {
+    const { squaring, step } = this.state;
+    return squaring && step !== 'corners' && plane ? squaredKey(plane) : undefined;
+  }
+
+  async squareUp() {
+    const plane = this.plane();
+    const key = this.wanted(plane);
+    const map = plane && planeMap(plane);
+    if (!key || !map || plane.by !== 'rectangle' || key === this.state.squared?.key) return;
+    if (key === this.making) return;
+    this.making = key;
+    const { squarePicture } = await import('./square-picture.ts');
+    const squared = await squarePicture(this.props.picture, map, plane).catch(() => undefined);
+    if (this.making === key && squared) this.setState({ squared: { ...squared, key } });
+  }
 
   /** Takes new marks over; a run of nudges of one mark is undone as one. */
   change(placed: Placed, more: Partial<State> = {}, nudge?: string) {
-    const { marks } = this.state;
+    const { marks } = this.state.worked;
     const goesOn = nudge !== undefined && nudge === this.nudged;
     this.nudged = nudge;
-    this.setState({
-      ...more,
-      marks: goesOn ? { ...marks, now: placed } : changed(marks, placed),
-    } as State);
+    this.work({ marks: goesOn ? { ...marks, now: placed } : changed(marks, placed) }, more);
     this.sayLater();
   }
 
+  placed = () => this.state.worked.marks.now;
+
   onPlace = (point: Point) => {
-    const { step, marks } = this.state;
-    const { placed, at } = withMark(marks.now, step, point);
+    const { step, worked } = this.state;
+    const { placed, at } = withMark(this.placed(), step, point);
     if (at < 0) {
       this.setState({ said: 'All marks of this kind are set. Drag one, or go on to the next.' });
       return;
     }
     const mark = { name: step, at };
     const full = placed[step].length >= markCounts[step].most;
-    const next = full ? this.neighbor(1) : undefined;
+    const next = full ? neighbor(worked, step, 1) : undefined;
     this.change(placed, { picked: mark, focus: mark, ...(next && { step: next }) });
   };
 
   onMove = (mark: MarkId, to: Point) =>
-    this.change(withMovedMark(this.state.marks.now, mark.name, mark.at, to), {
+    this.change(withMovedMark(this.placed(), mark.name, mark.at, to), {
       picked: mark,
       focus: { ...mark },
     });
 
   onNudge = (mark: MarkId, to: Point) =>
     this.change(
-      withMovedMark(this.state.marks.now, mark.name, mark.at, to),
+      withMovedMark(this.placed(), mark.name, mark.at, to),
       { picked: mark },
       `${mark.name}-${mark.at}`,
     );
 
   onRemove = (mark: MarkId) =>
-    this.change(withoutMark(this.state.marks.now, mark.name, mark.at), {
+    this.change(withoutMark(this.placed(), mark.name, mark.at), {
       picked: undefined,
       focus: undefined,
       step: mark.name,
     });
 
-  onPick = (picked: MarkId | undefined) => this.setState({ picked });
-
-  neighbor(by: 1 | -1): MarkName | undefined {
-    const all = this.steps();
-    return all[all.findIndex(({ name }) => name === this.state.step) + by]?.name;
-  }
-
   goTo = (step: MarkName | undefined) => step && this.setState({ step });
 
   onUndo = (way: typeof undone) => {
     this.nudged = undefined;
-    this.setState(({ marks }) => ({ marks: way(marks), picked: undefined, focus: undefined }));
+    this.work({ marks: way(this.state.worked.marks) }, { picked: undefined, focus: undefined });
     this.sayLater();
   };
 
-  onScaleBy = (by: TypedScale['by']) =>
-    this.setState({ by, step: by === 'distance' ? 'ends' : 'corners' });
+  onScaleBy = (by: Worked['by']) =>
+    this.work({ by }, { step: by === 'distance' ? 'ends' : 'corners' });
 
-  onLength = (name: LengthName, entry: LengthEntry) =>
-    this.setState(({ lengths }) => ({ lengths: { ...lengths, [name]: entry } }));
+  onWeld = (weld: Worked['weld']) => {
+    const { worked, step } = this.state;
+    const steps = stepsOf({ ...worked, weld });
+    const stays = steps.some(({ name }) => name === step);
+    this.work({ weld }, { picked: undefined, ...(!stays && { step: (steps[0] as Step).name }) });
+  };
 
   markSample = () => {
-    const placed = { ...noMarks, ...sampleMarks } as Placed;
-    this.change(placed, { by: 'distance', step: 'passes', picked: undefined });
+    const { sample } = this.props.picture;
+    if (!sample) return;
+    const { worked } = this.state;
+    const marks = changed(worked.marks, kinds[sample].sample.marks);
+    this.nudged = undefined;
+    this.work(
+      { marks, weld: sample, root: 'open root', by: 'distance' },
+      { step: 'passes', picked: undefined },
+    );
+    this.sayLater();
   };
 
   /** Waits until the hand rests, so that nobody hears ten numbers for one move. */
   sayLater() {
     clearTimeout(this.saying);
     this.saying = setTimeout(() => {
-      const measured = this.measured();
+      const { worked, system } = this.state;
+      const measured = measure(worked);
       const said =
         'missing' in measured
           ? measured.missing
-          : namedReadings(measured.found)
-              .filter(({ name }) => /^(legA|legB|throat|penetration)$/.test(name))
-              .map((one) => `${one.label} ${printMeasured(one, one.unit, this.state.system)}`)
+          : measured.readings
+              .filter(({ name }) => kindOf(worked).told.test(name))
+              .map((one) => `${one.label} ${printMeasured(one, one.unit, system)}`)
               .join('; ');
       this.setState({ said });
     }, 800);
@@ -220,122 +228,79 @@ export default class Bench extends Component<Props, State> {
 
   override render() {
     const { picture } = this.props;
-    const { marks, by, lengths, system, edge, step: stepName } = this.state;
-    const placed = marks.now;
-    const measured = this.measured();
-    const found = 'found' in measured ? measured.found : undefined;
-    const plane = placedPlane(placed, this.typedScale());
-    const map = 'by' in plane ? planeMap(plane) : undefined;
-    const fillet = filletMarks(placed);
-    const lines = fillet && sectionLines(fillet, map);
-    const readings = found ? namedReadings(found) : [];
-    const all = this.steps();
-    const step = all.find(({ name }) => name === stepName) ?? (all[0] as Step);
-    const bar = map && scaleBar(map, picture, barLengths(system));
+    const { worked, system, step: stepName } = this.state;
+    const placed = this.placed();
+    const measured = measure(worked);
+    const found = 'readings' in measured ? measured : undefined;
+    const plane = this.plane();
+    const map = plane && planeMap(plane);
+    const drawn = kindOf(worked).draw(placed, map, isOnStrip(worked));
+    const key = this.wanted(plane);
+    const squared = key && this.state.squared?.key === key ? this.state.squared : undefined;
+    const seen = shown(picture, placed, drawn, map, squared);
+    const steps = stepsOf(worked);
+    const step = steps.find(({ name }) => name === stepName) ?? (steps[0] as Step);
+    const counted = countedPasses(worked);
+    const passes = 'count' in counted ? counted.count : 0;
+    const bar = seen.map && scaleBar(seen.map, seen.picture, barLengths(system));
     const drawing: Annotated | undefined =
-      found && lines
-        ? { picture, address: picture.address, lines, readings, bar, system }
+      found && seen.drawn
+        ? {
+            picture: seen.picture,
+            address: seen.picture.address,
+            drawn: seen.drawn,
+            readings: found.readings,
+            bar,
+            system,
+          }
         : undefined;
-    const lengthBox = (name: LengthName) => (
-      <LengthBox
-        name={name}
-        entry={lengths[name]}
-        system={system}
-        onEntry={(entry) => this.onLength(name, entry)}
-      />
-    );
     return (
       <div class="section-bench">
         <h3 id="section-marking" class="screen-only" tabindex={-1}>
           Mark the section
         </h3>
-        <div class="field">
-          <label for="section-slice">Slice</label>
-          <input
-            id="section-slice"
-            type="text"
-            autocomplete="off"
-            value={this.state.slice}
-            aria-describedby="section-slice-hint"
-            onInput={(event) => this.setState({ slice: event.currentTarget.value })}
-          />
-          <p class="field-range" id="section-slice-hint">
-            Its number, for the report. The picture is {picture.name}.
-          </p>
-        </div>
-        <ul class="print-only section-blanks">
-          <li>Date</li>
-          <li>Welded by</li>
-          <li>Measured by</li>
-          <li>Finest grit</li>
-          <li>Etchant and time</li>
-          <li>Checked by</li>
-        </ul>
-        {picture.isSample && (
-          <p class="screen-only">
-            <button type="button" onClick={this.markSample}>
-              Mark the sample for me
-            </button>
-          </p>
-        )}
+        <SliceHead
+          picture={picture}
+          slice={worked.slice}
+          kept={this.props.kept}
+          onSlice={(slice) => this.work({ slice })}
+          onPutAway={this.props.onPutAway}
+          onMarkSample={picture.sample && this.markSample}
+        />
         <div class="screen-only">
-          <Choice
-            id="section-scale-by"
-            label="What gives the scale"
-            value={by}
-            choices={[
-              ['distance', 'Two points of known distance'],
-              ['rectangle', 'Four corners of a rectangle: squares up a tilted picture'],
-            ]}
-            onChoice={this.onScaleBy}
+          {this.weldChoice()}
+          <ScaleFields
+            worked={worked}
+            system={system}
+            onScaleBy={this.onScaleBy}
+            onLength={(name, entry) => this.work({ lengths: { ...worked.lengths, [name]: entry } })}
           />
-          <div class="section-lengths">
-            {by === 'distance' ? (
-              lengthBox('length')
-            ) : (
-              <>
-                {lengthBox('width')}
-                {lengthBox('height')}
-              </>
-            )}
-            {lengthBox('lengthError')}
-          </div>
         </div>
-        <div class="section-now screen-only" aria-live="polite">
-          <p>
-            <strong>
-              Now: {step.title}
-              {step.optional && ', if you can see it'}
-            </strong>{' '}
-            <span class="quiet">
-              {placed[step.name].length} of {markCounts[step.name].least}
-              {markCounts[step.name].most > markCounts[step.name].least && ' or more'}
-            </span>
-          </p>
-          <p>{step.tell}</p>
-        </div>
+        <StepNow step={step} placed={placed} />
         <div class="screen-only">
           <PictureView
             ref={this.view}
-            picture={picture}
-            placed={placed}
-            lines={lines}
+            picture={seen.picture}
+            placed={seen.placed}
+            drawn={seen.drawn}
             step={step}
-            shown={all.map(({ name }) => name)}
+            steps={steps}
             moving={this.state.moving}
             focus={this.state.focus}
-            onPlace={this.onPlace}
-            onMove={this.onMove}
-            onNudge={this.onNudge}
+            onPlace={(point) => this.onPlace(seen.back(point))}
+            onMove={(mark, to) => this.onMove(mark, seen.back(to))}
+            onNudge={(mark, to) => this.onNudge(mark, seen.back(to))}
             onRemove={this.onRemove}
-            onPick={this.onPick}
+            onPick={(picked) => this.setState({ picked })}
           />
           <MarkingTools
-            marks={marks}
+            marks={worked.marks}
             picked={this.state.picked}
             moving={this.state.moving}
-            back={this.neighbor(-1)}
-            next={this.neighbor(1)}
+            back={neighbor(worked, step.name, -1)}
+            next={neighbor(worked, step.name, 1)}
+            squaring={plane?.by === 'rectangle' ? this.state.squaring : undefined}
+            onSquaring={() => this.setState({ squaring: !this.state.squaring })}
             onStep={this.goTo}
             onUndo={this.onUndo}
             onRemove={this.onRemove}
@@ -351,23 +316,13 @@ export default class Bench extends Component<Props, State> {
             On a mark: arrows nudge it, with Shift ten times as far; Delete takes it away; Enter
             goes back to the picture.
           </p>
-          <ol class="section-steps">
-            {all.map((one) => (
-              <li key={one.name}>
-                <button
-                  type="button"
-                  aria-pressed={one.name === step.name}
-                  onClick={() => this.goTo(one.name)}
-                >
-                  {isPlaced(placed, one.name) && <span aria-hidden="true">✓ </span>}
-                  {one.title}
-                  <span class="unseen">
-                    , {placed[one.name].length} set{one.optional && ', may be left out'}
-                  </span>
-                </button>
-              </li>
-            ))}
-          </ol>
+          <StepList steps={steps} now={step.name} placed={placed} onStep={this.goTo} />
+          <PassesBox
+            text={worked.passes}
+            marked={placed.passes.length}
+            problem={'problem' in counted ? counted.problem : ''}
+            onText={(text) => this.work({ passes: text })}
+          />
         </div>
         <p class="unseen" role="status">
           {this.state.said}
@@ -379,138 +334,64 @@ export default class Bench extends Component<Props, State> {
             <AnnotatedPicture {...drawing} />
           </figure>
         )}
-        {found && (
-          <Readings
-            readings={readings}
-            passes={placed.passes.length}
-            system={system}
-            withTruth={picture.isSample}
+        {found && this.readings(found, passes)}
+        <Edge edge={worked.edge} onEdge={(edge) => this.work({ edge })} />
+        <Judged worked={worked} system={system} found={found} onChange={this.work} />
+        {drawing && found && (
+          <SaveButtons
+            picture={seen.picture}
+            drawing={drawing}
+            passes={passes}
+            items={() => found.items(judging(worked, system))}
           />
         )}
-        {found && <p class="quiet">{this.basis()}</p>}
-        <div class="screen-only">
-          <Choice<Edge>
-            id="section-edge"
-            label="How sharp are the edges you mark?"
-            value={edge}
-            choices={[
-              ['1', 'Sharp: a mark is good to 1 pixel'],
-              ['2', 'Fair: good to 2 pixels'],
-              ['4', 'Soft: good to 4 pixels'],
-            ]}
-            hint="In pixels of the picture. Set one toe five times over: half of the spread is what a mark is good to."
-            onChoice={(next) => this.setState({ edge: next })}
-          />
-        </div>
-        {this.judged(found)}
-        {drawing && this.saving(drawing)}
       </div>
     );
   }
 
-  /** What the readings rest on, in a sentence. */
-  basis(): string {
-    const { by, lengths, edge, system } = this.state;
-    const text = (name: LengthName) => lengthText(lengths[name], system);
-    const unit = unitFor('mm', system);
-    const scale =
-      by === 'distance'
-        ? `two points ${text('length')} ${unit} apart`
-        : `the corners of a rectangle of ${text('width')} by ${text('height')} ${unit}`;
-    return `Scale from ${scale}, give or take ${text('lengthError')} ${unit}; each mark is good to ${edge} of the picture’s pixels. The true size lies within what is given and taken in at least 95 of 100 sections.`;
-  }
-
-  judged(found: ReturnType<typeof this.foundNow>) {
-    const { lengths, system, code, cracks, unfused } = this.state;
+  readings(found: Found, passes: number) {
+    const { worked, system } = this.state;
+    const { sample } = this.props.picture;
     return (
       <>
-        <h3>Against the drawing and the code</h3>
-        <div class="section-lengths">
-          <LengthBox
-            name="size"
-            entry={lengths.size}
-            system={system}
-            onEntry={(entry) => this.onLength('size', entry)}
-          />
-          <Choice
-            id="section-code"
-            label="Code"
-            value={code}
-            choices={macroCodes.map((one) => [one, one] as const)}
-            onChoice={(next) => this.setState({ code: next })}
-          />
-          <Choice<Looked>
-            id="section-cracks"
-            label="Cracks"
-            value={cracks}
-            choices={looks}
-            onChoice={(next) => this.setState({ cracks: next })}
-          />
-          <Choice<Looked>
-            id="section-unfused"
-            label="Places not fused"
-            value={unfused}
-            choices={looks}
-            onChoice={(next) => this.setState({ unfused: next })}
-          />
-        </div>
-        {found ? (
-          <Verdicts items={this.items(found)} system={system} />
-        ) : (
-          <p class="quiet">The verdicts stand here once root, toes and scale are set.</p>
-        )}
+        <Readings
+          readings={found.readings}
+          passes={passes}
+          system={system}
+          trueSizes={sample === worked.weld ? kinds[sample].sample.truth : undefined}
+        />
+        <Basis worked={worked} system={system} />
       </>
     );
   }
 
-  foundNow() {
-    const measured = this.measured();
-    return 'found' in measured ? measured.found : undefined;
-  }
-
-  items(found: NonNullable<ReturnType<typeof this.foundNow>>) {
-    const { lengths, system, code, cracks, unfused } = this.state;
-    const size = readLength('size', lengths.size);
-    const seen = (one: Looked): Seen => (one === 'not looked' ? undefined : one);
-    return sectionItems({
-      code,
-      system,
-      size: size && 'typed' in size ? size.typed : undefined,
-      found,
-      cracks: seen(cracks),
-      unfused: seen(unfused),
-    });
-  }
-
-  saving(drawing: Annotated) {
-    const { picture } = this.props;
-    const { system, marks } = this.state;
-    const saver = () => import('./save-section.ts');
-    const numbers = async () => {
-      const found = this.foundNow();
-      if (found)
-        (await saver()).saveNumbers(
-          drawing.readings,
-          marks.now.passes.length,
-          this.items(found),
-          system,
-        );
-    };
+  weldChoice() {
+    const { weld, root } = this.state.worked;
     return (
-      <p class="calculator-actions">
-        <button type="button" onClick={async () => (await saver()).savePng(picture, drawing)}>
-          Save picture
-        </button>
-        <button type="button" onClick={async () => (await saver()).saveSvg(picture, drawing)}>
-          Save as SVG
-        </button>
-        <button type="button" onClick={numbers}>
-          Save numbers
-        </button>
-        <button type="button" onClick={() => print()}>
-          Print report
-        </button>
-      </p>
+      <div class="section-lengths">
+        <Choice<Worked['weld']>
+          id="section-weld"
+          label="Weld"
+          value={weld}
+          choices={[
+            ['fillet', 'Fillet'],
+            ['groove', 'Groove'],
+          ]}
+          onChoice={this.onWeld}
+        />
+        {weld === 'groove' && (
+          <Choice<Worked['root']>
+            id="section-root"
+            label="Root"
+            value={root}
+            choices={[
+              ['open root', 'Open root'],
+              ['backing strip', 'On a backing strip'],
+            ]}
+            onChoice={(next) => this.work({ root: next })}
+          />
+        )}
+      </div>
     );
   }
 }

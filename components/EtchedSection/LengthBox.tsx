@@ -12,12 +12,14 @@ interface Props {
   name: LengthName;
   entry: LengthEntry;
   system: System;
+  /** Instead of the field's own. */
+  hint?: string | undefined;
   onEntry(entry: LengthEntry): void;
 }
 
 /** A box for a length; its problem stands under it. */
-export default function LengthBox({ name, entry, system, onEntry }: Props) {
-  const { label, hint } = lengthFields[name];
+export default function LengthBox({ name, entry, system, hint, onEntry }: Props) {
+  const { label } = lengthFields[name];
   const read = readLength(name, entry);
   const problem = read && 'problem' in read ? read.problem : '';
   const id = `section-${name}`;
@@ -46,7 +48,7 @@ export default function LengthBox({ name, entry, system, onEntry }: Props) {
         {problem && `${problem}.`}
       </p>
       <p class="field-range" id={`${id}-hint`}>
-        {speak(hint, system)}
+        {speak(hint ?? lengthFields[name].hint, system)}
       </p>
     </div>
   );

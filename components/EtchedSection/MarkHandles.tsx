@@ -1,6 +1,6 @@
 import type { Point } from '../../lib/geometry/outline.ts';
 import type { MarkName, Placed } from '../../lib/section/section-marks.ts';
-import { steps } from './steps.ts';
+import type { Step } from './steps.ts';
 
 /** One mark: its kind, and its place among those of its kind. */
 export interface MarkId {
@@ -10,7 +10,8 @@ export interface MarkId {
 
 interface Props {
   placed: Placed;
-  shown: readonly MarkName[];
+  /** The kinds of marks that are shown. */
+  steps: readonly Step[];
   /** The kind that is being set; the others are drawn smaller. */
   current: MarkName;
   /** Pixels of the picture for a CSS pixel: handles are as large on the screen at every zoom. */
@@ -22,35 +23,33 @@ interface Props {
 }
 
 /** Each mark as a thing of its own, to be held, reached by Tab, named and nudged. */
-export default function MarkHandles({ placed, shown, current, unit, held, onKey, onFocus }: Props) {
+export default function MarkHandles({ placed, steps, current, unit, held, onKey, onFocus }: Props) {
   return (
     <g>
-      {steps
-        .filter(({ name }) => shown.includes(name))
-        .flatMap(({ name, mark, title }) =>
-          placed[name].map((point, at) => {
-            const isHeld = held?.mark?.name === name && held.mark.at === at;
-            const [x, y] = isHeld ? held.at : point;
-            const many = placed[name].length > 1;
-            return (
-              <g
-                key={`${name}-${at}`}
-                class={`section-mark ${name}`}
-                role="button"
-                tabindex={0}
-                data-mark={`${name}-${at}`}
-                aria-label={`${many ? `${mark}, ${at + 1} of ${placed[name].length}` : title}. ${Math.round(x)} across, ${Math.round(y)} down`}
-                aria-describedby="section-mark-keys"
-                transform={`translate(${x} ${y}) scale(${unit})`}
-                onKeyDown={(event) => onKey(event, { name, at })}
-                onFocus={() => onFocus({ name, at })}
-                onBlur={() => onFocus(undefined)}
-              >
-                <Handle small={name !== current && !isHeld} />
-              </g>
-            );
-          }),
-        )}
+      {steps.flatMap(({ name, mark, title }) =>
+        placed[name].map((point, at) => {
+          const isHeld = held?.mark?.name === name && held.mark.at === at;
+          const [x, y] = isHeld ? held.at : point;
+          const many = placed[name].length > 1;
+          return (
+            <g
+              key={`${name}-${at}`}
+              class={`section-mark ${name}`}
+              role="button"
+              tabindex={0}
+              data-mark={`${name}-${at}`}
+              aria-label={`${many ? `${mark}, ${at + 1} of ${placed[name].length}` : title}. ${Math.round(x)} across, ${Math.round(y)} down`}
+              aria-describedby="section-mark-keys"
+              transform={`translate(${x} ${y}) scale(${unit})`}
+              onKeyDown={(event) => onKey(event, { name, at })}
+              onFocus={() => onFocus({ name, at })}
+              onBlur={() => onFocus(undefined)}
+            >
+              <Handle small={name !== current && !isHeld} />
+            </g>
+          );
+        }),
+      )}
       {held && !held.mark && (
         <g class="section-mark" transform={`translate(${held.at[0]} ${held.at[1]}) scale(${unit})`}>
           <Handle />

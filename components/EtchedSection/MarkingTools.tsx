@@ -9,6 +9,9 @@ interface Props {
   /** The steps before and after this one. */
   back: MarkName | undefined;
   next: MarkName | undefined;
+  /** Whether the picture is shown squared up; undefined where no corners say how. */
+  squaring: boolean | undefined;
+  onSquaring(): void;
   onStep(step: MarkName | undefined): void;
   onUndo(way: typeof undone): void;
   onRemove(mark: MarkId): void;
@@ -21,7 +24,7 @@ const zoomStep = 1.5;
 
 /** The buttons under the picture: from step to step, back and forward in time, nearer and farther. */
 export default function MarkingTools(props: Props) {
-  const { marks, picked, moving, back, next } = props;
+  const { marks, picked, moving, back, next, squaring } = props;
   return (
     <div class="section-tools" role="group" aria-label="Marking">
       <button type="button" disabled={!back} onClick={() => props.onStep(back)}>
@@ -61,6 +64,11 @@ export default function MarkingTools(props: Props) {
       <button type="button" aria-pressed={moving} onClick={props.onMoving}>
         Move picture
       </button>
+      {squaring !== undefined && (
+        <button type="button" aria-pressed={squaring} onClick={props.onSquaring}>
+          Squared up
+        </button>
+      )}
     </div>
   );
 }

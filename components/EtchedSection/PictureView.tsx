@@ -1,7 +1,7 @@
 import { Component, createRef, type TargetedPointerEvent } from 'preact';
 import type { Point } from '../../lib/geometry/outline.ts';
-import type { SectionLines } from '../../lib/section/section-lines.ts';
-import type { MarkName, Placed } from '../../lib/section/section-marks.ts';
+import type { DrawnSection } from '../../lib/section/drawn-section.ts';
+import type { Placed } from '../../lib/section/section-marks.ts';
 import Loupe from './Loupe.tsx';
 import MarkHandles, { type MarkId } from './MarkHandles.tsx';
 import type { Picture } from './picture.ts';
@@ -12,10 +12,10 @@ import * as window from './view-window.ts';
 interface Props {
   picture: Picture;
   placed: Placed;
-  lines: SectionLines | undefined;
+  drawn: DrawnSection | undefined;
   step: Step;
   /** The kinds of marks that are shown. */
-  shown: readonly MarkName[];
+  steps: readonly Step[];
   /** A finger moves the picture instead of marking. */
   moving: boolean;
   /** The mark that should have the focus after this change. */
@@ -129,10 +129,10 @@ export default class PictureView extends Component<Props, State> {
   };
 
   takeHold(place: Point): Hand {
-    const { placed, shown, step } = this.props;
+    const { placed, steps, step } = this.props;
     const at = this.inPicture(place);
     let [mark, least]: [MarkId | undefined, number] = [undefined, reach / this.state.view.zoom];
-    for (const name of shown)
+    for (const { name } of steps)
       for (const [i, point] of placed[name].entries()) {
         // Of two marks in one place, the one that is being set is meant.
         const away = apart(point, at) * (name === step.name ? 0.8 : 1);
@@ -225,7 +225,7 @@ export default class PictureView extends Component<Props, State> {
   };
 
   override render() {
-    const { picture, placed, lines, step, shown } = this.props;
+    const { picture, placed, drawn, step, steps } = this.props;
     const { view, box, hand, focused } = this.state;
     const held = hand?.does === 'mark' ? hand : undefined;
     const lookedAt = held?.at ?? (focused && placed[focused.name][focused.at]);
@@ -247,10 +247,10 @@ export default class PictureView extends Component<Props, State> {
           onKeyDown={this.onKeyDown}
         >
           <image href={picture.address} width={picture.width} height={picture.height} />
-          {lines && <SectionDrawing lines={lines} unit={1 / view.zoom} />}
+          {drawn && <SectionDrawing drawn={drawn} unit={1 / view.zoom} />}
           <MarkHandles
             placed={placed}
-            shown={shown}
+            steps={steps}
             current={step.name}
             unit={1 / view.zoom}
             held={held}

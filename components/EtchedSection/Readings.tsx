@@ -1,5 +1,4 @@
 import { printMeasured } from '../../lib/section/measured-text.ts';
-import { sampleTruth } from '../../lib/section/sample-section.ts';
 import type { NamedReading } from '../../lib/section/section-readings.ts';
 import { printFraction } from '../../lib/text/inches.ts';
 import { convert, type System } from '../../lib/units.ts';
@@ -8,14 +7,14 @@ interface Props {
   readings: readonly NamedReading[];
   passes: number;
   system: System;
-  /** The sample's true sizes stand beside what was measured. */
-  withTruth: boolean;
+  /** The sample's true sizes, to stand beside what was measured. */
+  trueSizes: Readonly<Record<string, number>> | undefined;
 }
 
 /** Every reading with what it may be off; lengths on a rule as well, for a reader of inches. */
-export default function Readings({ readings, passes, system, withTruth }: Props) {
+export default function Readings({ readings, passes, system, trueSizes }: Props) {
   const truth = (reading: NamedReading) => {
-    const value = (sampleTruth as Readonly<Record<string, number>>)[reading.name];
+    const value = trueSizes?.[reading.name];
     return value === undefined ? undefined : (
       <small class="section-truth">
         true: {printMeasured({ value, uncertainty: 0 }, reading.unit, system)}
@@ -39,7 +38,7 @@ export default function Readings({ readings, passes, system, withTruth }: Props)
               <td>
                 {printMeasured(reading, reading.unit, system)}
                 {onRule(reading, system)}
-                {withTruth && truth(reading)}
+                {truth(reading)}
               </td>
             </tr>
           ))}
@@ -57,7 +56,8 @@ export default function Readings({ readings, passes, system, withTruth }: Props)
 
 /** The nearest thirty-second, where the uncertainty still tells one from the next. */
 function onRule({ name, value }: NamedReading, system: System) {
-  if (system !== 'us' || !/^(leg[AB]|throat|actualThroat)$/.test(name)) return null;
+  if (system !== 'us' || !/^(leg[AB]|throat|actualThroat|thickness|capWidth)$/.test(name))
+    return null;
   const nearest = printFraction(convert(value, 'mm', 'in'), 32);
   return <small class="section-truth">near {nearest} in on the rule</small>;
 }

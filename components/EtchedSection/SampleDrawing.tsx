@@ -1,5 +1,6 @@
 import type { Point } from '../../lib/geometry/outline.ts';
 import { samplePicture } from '../../lib/section/sample-section.ts';
+import SampleRule, { Scratches } from './SampleRule.tsx';
 
 const { width, height, plate, root, toeA, toeB, face, fusion, passLines, rule } = samplePicture;
 const path = (points: readonly Point[], closed = true) =>
@@ -28,15 +29,7 @@ export default function SampleDrawing() {
         <clipPath id="sample-plates">
           <path d={`${flat}${upright}`} />
         </clipPath>
-        <pattern
-          id="sample-scratches"
-          width="46"
-          height="9"
-          patternUnits="userSpaceOnUse"
-          patternTransform="rotate(-24)"
-        >
-          <path d="M0 2H30M12 6H46" stroke="#fff" stroke-opacity=".16" />
-        </pattern>
+        <Scratches id="sample-scratches" />
       </defs>
       <rect width={width} height={height} fill="#2b2e31" />
       <path d={flat} fill="#a9adaf" />
@@ -56,37 +49,7 @@ export default function SampleDrawing() {
         <path d={bent(line)} fill="none" stroke="#505356" stroke-width="2.5" />
       ))}
       <rect width={width} height={height} fill="url(#sample-scratches)" />
-      <Rule />
+      <SampleRule {...rule} />
     </svg>
-  );
-}
-
-function Rule() {
-  const [left, top] = rule.from;
-  const ticks = Array.from({ length: rule.millimeters + 1 }, (_, i) => i);
-  return (
-    <g>
-      <rect
-        x={left - 50}
-        y={top}
-        width={rule.millimeters * rule.step + 100}
-        height="58"
-        fill="#e9e6da"
-      />
-      <path
-        d={ticks.map((i) => `M${left + i * rule.step} ${top}v${i % 5 ? 16 : 26}`).join('')}
-        stroke="#111"
-        stroke-width="2"
-      />
-      <g font-family="sans-serif" font-size="22" text-anchor="middle" fill="#111">
-        {ticks
-          .filter((i) => i % 5 === 0)
-          .map((i) => (
-            <text x={left + i * rule.step} y={top + 49}>
-              {i === rule.millimeters ? `${i} mm` : i}
-            </text>
-          ))}
-      </g>
-    </g>
   );
 }

@@ -1,40 +1,49 @@
 import type { Point } from '../../lib/geometry/outline.ts';
-import type { SectionLines } from '../../lib/section/section-lines.ts';
+import type { DrawnSection, LineKind } from '../../lib/section/drawn-section.ts';
 
 interface Props {
-  lines: SectionLines;
+  drawn: DrawnSection;
   /** Pixels of the picture for a unit of stroke width. */
   unit: number;
 }
+
+const strokes: Readonly<Record<LineKind, { color: string; dashes?: readonly number[] }>> = {
+  plate: { color: '#ffffff' },
+  chord: { color: '#ffffff', dashes: [1, 5] },
+  throat: { color: '#ffffff', dashes: [7, 5] },
+  face: { color: '#ffd84d' },
+  fusion: { color: '#7fd4ff', dashes: [10, 4] },
+};
 
 /**
  * The measured lines over the picture. Fixed colors, light on dark edges: they lie on a photograph,
  * not on the page, and are saved with it. Solid, dashed and dotted tell them apart without color.
  */
-export default function SectionDrawing({ lines, unit }: Props) {
-  const { deposit, melted, chord, throat, face, fusion } = lines;
-  const [root, toeA, toeB] = [deposit[0], chord[0], chord[1]] as [Point, Point, Point];
+export default function SectionDrawing({ drawn, unit }: Props) {
   return (
     <g fill="none" stroke-linejoin="round" stroke-linecap="round">
-      <path d={path(deposit, true)} fill="#ffd84d" fill-opacity="0.22" />
-      {melted.length > 0 && <path d={path(melted, true)} fill="#35b6ff" fill-opacity="0.22" />}
-      {[
-        { d: path([toeA, root, toeB]), color: '#ffffff', dashes: undefined },
-        { d: path(chord), color: '#ffffff', dashes: [1, 5] },
-        { d: path(throat), color: '#ffffff', dashes: [7, 5] },
-        { d: path(face), color: '#ffd84d', dashes: undefined },
-        { d: path(fusion), color: '#7fd4ff', dashes: [10, 4] },
-      ].map(({ d, color, dashes }) => (
-        <>
-          <path d={d} stroke="#000000" stroke-width={4 * unit} stroke-opacity="0.7" />
-          <path
-            d={d}
-            stroke={color}
-            stroke-width={1.8 * unit}
-            stroke-dasharray={dashes?.map((length) => length * unit).join(' ')}
-          />
-        </>
+      {drawn.areas.map(({ of, points }) => (
+        <path
+          d={path(points, true)}
+          fill={of === 'deposit' ? '#ffd84d' : '#35b6ff'}
+          fill-opacity="0.22"
+        />
       ))}
+      {drawn.lines.map(({ as, points }) => {
+        const d = path(points);
+        const { color, dashes } = strokes[as];
+        return (
+          <>
+            <path d={d} stroke="#000000" stroke-width={4 * unit} stroke-opacity="0.7" />
+            <path
+              d={d}
+              stroke={color}
+              stroke-width={1.8 * unit}
+              stroke-dasharray={dashes?.map((length) => length * unit).join(' ')}
+            />
+          </>
+        );
+      })}
     </g>
   );
 }

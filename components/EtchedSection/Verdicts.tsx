@@ -1,4 +1,4 @@
-import type { SectionItem, SectionVerdict } from '../../lib/section/section-verdicts.ts';
+import type { SectionItem, SectionVerdict } from '../../lib/section/section-item.ts';
 import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';
 import CitationNote from '../Reasons/CitationNote.tsx';

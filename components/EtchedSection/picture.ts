@@ -6,5 +6,8 @@ export interface Picture {
   blob: Blob;
   /** An object URL of the blob. */
   address: string;
-  isSample: boolean;
+  /** One of the drawn samples, whose true sizes are known. */
+  sample: SampleName | undefined;
 }
+
+export type SampleName = 'fillet' | 'groove';

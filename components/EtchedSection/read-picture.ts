@@ -1,4 +1,4 @@
-import type { Picture } from './picture.ts';
+import type { Picture, SampleName } from './picture.ts';
 
 /** Longest side that is kept: finer than a finger can mark, and easy on a phone's memory. */
 const longest = 2000;
@@ -14,7 +14,7 @@ const unreadable =
 export async function readPicture(
   file: Blob,
   name: string,
-  isSample = false,
+  sample?: SampleName,
 ): Promise<Picture | { problem: string }> {
   const original = URL.createObjectURL(file);
   try {
@@ -31,7 +31,7 @@ export async function readPicture(
     const { width, height } = canvas;
     // Gives a phone its memory back before the next picture is taken.
     canvas.width = canvas.height = 0;
-    return { name, width, height, blob, address: URL.createObjectURL(blob), isSample };
+    return { name, width, height, blob, address: URL.createObjectURL(blob), sample };
   } finally {
     URL.revokeObjectURL(original);
   }

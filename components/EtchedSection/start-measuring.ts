@@ -1,24 +1,33 @@
-/** Waits for a picture; only then is the bench's code fetched. */
+/** Waits for a picture; only then, or when one was left on the bench, is the bench's code fetched. */
 const box = document.querySelector<HTMLElement>('[data-section]');
 const choose = box?.querySelector('input');
-const sample = box?.querySelector('button');
 const said = box?.querySelector('[role=status]');
 
-async function open(file: Blob, name: string, isSample = false): Promise<void> {
-  if (said) said.textContent = 'Opening the picture…';
-  const { openBench } = await import('./open-bench.ts');
-  const problem = await openBench(file, name, isSample);
-  if (said) said.textContent = problem;
+const bench = () => import('./open-bench.ts');
+const tell = (text: string) => {
+  if (said) said.textContent = text;
+};
+
+async function open(file: Blob, name: string, sample?: 'fillet' | 'groove'): Promise<void> {
+  tell('Opening the picture…');
+  tell(await (await bench()).openBench(file, name, sample));
 }
 
 choose?.addEventListener('change', () => {
   const file = choose.files?.[0];
   if (file) open(file, file.name);
 });
-sample?.addEventListener('click', () => {
-  const drawing = document.querySelector('#section-sample svg')?.outerHTML;
-  if (drawing) open(new Blob([drawing], { type: 'image/svg+xml' }), 'Sample section', true);
-});
-if (sample) sample.hidden = false;
-
-export {};
+for (const button of box?.querySelectorAll<HTMLButtonElement>('[data-sample]') ?? []) {
+  const name = button.dataset.sample as 'fillet' | 'groove';
+  button.addEventListener('click', () => {
+    const drawing = document.querySelector(`#section-sample-${name} svg`)?.outerHTML;
+    if (drawing) open(new Blob([drawing], { type: 'image/svg+xml' }), `Sample ${name}`, name);
+  });
+  button.hidden = false;
+}
+try {
+  if (localStorage.getItem('sixteenths.section'))
+    bench().then(async ({ reopenBench }) => tell(await reopenBench()));
+} catch {
+  // Where nothing can be kept, nothing was.
+}

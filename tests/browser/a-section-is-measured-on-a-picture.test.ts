@@ -1,6 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
+import { grooveTruth } from '../../lib/section/sample-groove.ts';
 import { sampleMarks, samplePicture, sampleTruth } from '../../lib/section/sample-section.ts';
 import { markNames } from '../../lib/section/section-marks.ts';
 import { site } from '../site/built-site.ts';
@@ -11,7 +12,7 @@ const metric: Reader = { units: 'metric' };
 
 const onBench = <T>(reader: Reader, look: (visit: Visit) => Promise<T>) =>
   visit(path, reader, async (visited) => {
-    await visited.page.getByRole('button', { name: 'Try it on the sample' }).click();
+    await visited.page.getByRole('button', { name: 'Try it on the sample fillet' }).click();
     await visited.page.getByRole('heading', { name: 'Mark the section' }).waitFor();
     const result = await look(visited);
     expect(visited.trouble).toEqual([]);
@@ -23,7 +24,11 @@ const mark = (page: Page, name: string) => page.locator(`[data-mark="${name}"]`)
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 
 /** Where a point of the picture lies on the screen, while all of the picture is shown. */
-async function onScreen(page: Page, [x, y]: readonly [number, number], size = samplePicture) {
+async function onScreen(
+  page: Page,
+  [x, y]: readonly [number, number],
+  size: { width: number; height: number } = samplePicture,
+) {
   const picture = frame(page);
   await picture.scrollIntoViewIfNeeded();
   const box = (await picture.boundingBox()) as NonNullable<
@@ -191,6 +196,38 @@ describe('a section is measured on the sample', () => {
   });
 });
 
+describe('a groove is measured on its sample', () => {
+  it('all at once, with a backing strip, a size and passes that were counted', async () => {
+    await visit(path, metric, async ({ page, trouble }) => {
+      await page.getByRole('button', { name: 'Try it on the sample groove' }).click();
+      await button(page, 'Mark the sample for me').click();
+      for (const [label, truth] of [
+        ['Height of the cap', grooveTruth.capHeight],
+        ['Throat that counts', grooveTruth.throat],
+        ['Fusion beyond the edge of plate B, least', grooveTruth.sidewallB],
+        ['Area of deposit', grooveTruth.depositArea],
+      ] as const) {
+        const { value, around } = await reading(page, label);
+        expect(Math.abs(value - truth), label).toBeLessThanOrEqual(around);
+      }
+      const verdicts = page.locator('.section-verdicts');
+      expect(await verdicts.textContent()).toContain('Fused to the edge of plate A');
+      expect(await verdicts.textContent()).not.toContain('✕');
+      await page.getByLabel('Size on the drawing').fill('11');
+      expect(await verdicts.textContent()).toContain('✕');
+      await page.getByLabel('Root', { exact: true }).selectOption('backing strip');
+      expect(await verdicts.textContent()).toContain('Fused to the backing strip');
+      const row = page.getByRole('row', { name: 'Passes counted' });
+      expect(await row.textContent()).toContain('6');
+      await page.locator('#section-passes').fill('8');
+      expect(await row.textContent()).toContain('8');
+      await page.locator('#section-passes').fill('some');
+      expect(await page.locator('#section-passes-problem').textContent()).toMatch(/^Passes must/);
+      expect(trouble).toEqual([]);
+    });
+  });
+});
+
 describe('a picture of one’s own', () => {
   const choose = (page: Page, name: string, mimeType: string, buffer: Buffer) =>
     page.locator('#section-file').setInputFiles({ name, mimeType, buffer });
@@ -210,7 +247,7 @@ describe('a picture of one’s own', () => {
         [120, 390],
       ] as const;
       for (const point of [...corners, [200, 300], [300, 300], [200, 200]] as const) {
-        const { x, y } = await onScreen(page, point, size as typeof samplePicture);
+        const { x, y } = await onScreen(page, point, size);
         await page.mouse.click(x, y);
       }
       const { value, around } = await reading(page, 'Leg on plate A');
@@ -219,30 +256,142 @@ describe('a picture of one’s own', () => {
     });
   });
 
-  it('is scaled down to 2000 pixels when it is larger', async () => {
+  it('is redrawn squared up, measures the same there, and can be seen as it was taken', async () => {
     await visit(path, metric, async ({ page, trouble }) => {
-      await choose(page, 'large.png', 'image/png', grayPng(4000, 3000));
-      const image = page.locator('.section-frame image');
-      await image.waitFor();
-      expect(await image.getAttribute('width')).toBe('2000');
-      expect(await image.getAttribute('height')).toBe('1500');
+      const size = { width: 640, height: 480 };
+      await choose(page, 'tilted.png', 'image/png', grayPng(size.width, size.height));
+      await page.getByRole('heading', { name: 'Mark the section' }).waitFor();
+      await page.getByLabel('What gives the scale').selectOption('rectangle');
+      await page.getByLabel('First side of the rectangle').fill('40');
+      await page.getByLabel('Second side of the rectangle').fill('30');
+      const picture = page.locator('.section-frame image');
+      const tilted = [
+        [180, 90],
+        [460, 110],
+        [540, 400],
+        [100, 380],
+      ] as const;
+      for (const point of tilted) {
+        const { x, y } = await onScreen(page, point, size);
+        await page.mouse.click(x, y);
+      }
+      await page.waitForFunction(
+        () => document.querySelector('.section-frame image')?.getAttribute('width') !== '640',
+      );
+      const width = Number(await picture.getAttribute('width'));
+      const height = Number(await picture.getAttribute('height'));
+      // A mark set on the squared-up picture lies where its own place in the photograph is.
+      const { x, y } = await onScreen(page, [width / 2, height / 2], { width, height });
+      await page.mouse.click(x, y);
+      const there = await mark(page, 'root-0').getAttribute('aria-label');
+      await button(page, 'Squared up').click();
+      expect(await picture.getAttribute('width')).toBe('640');
+      const here = await mark(page, 'root-0').getAttribute('aria-label');
+      expect(here).not.toBe(there);
       expect(trouble).toEqual([]);
     });
   });
 
-  it('stands upright when the camera noted that it was turned', async () => {
+  it('and its marks are there again after a reload, until they are put away', async () => {
+    await visit(path, metric, async ({ page, trouble }) => {
+      await choose(page, 'slice.png', 'image/png', grayPng(640, 480));
+      await page.getByRole('heading', { name: 'Mark the section' }).waitFor();
+      await page.getByLabel('Weld', { exact: true }).selectOption('groove');
+      await page.getByLabel('Slice', { exact: true }).fill('7 of 12');
+      const { x, y } = await onScreen(page, [200, 300], { width: 640, height: 480 });
+      await page.mouse.click(x, y);
+      const label = await mark(page, 'ends-0').getAttribute('aria-label');
+      await page.reload();
+      await mark(page, 'ends-0').waitFor();
+      expect(await mark(page, 'ends-0').getAttribute('aria-label')).toBe(label);
+      expect(await page.getByLabel('Slice', { exact: true }).inputValue()).toBe('7 of 12');
+      expect(await page.getByLabel('Weld', { exact: true }).inputValue()).toBe('groove');
+      await button(page, 'Put it away').click();
+      await page.locator('.section-bench').waitFor({ state: 'detached' });
+      await page.reload();
+      expect(await page.evaluate(() => localStorage.getItem('sixteenths.section'))).toBeNull();
+      expect(trouble).toEqual([]);
+    });
+  });
+
+  it('that is lost from the browser gives its marks back when it is chosen again', async () => {
     await visit(path, metric, async ({ page }) => {
+      const file = grayPng(640, 480);
+      await choose(page, 'slice.png', 'image/png', file);
+      await page.getByRole('heading', { name: 'Mark the section' }).waitFor();
+      await page.getByLabel('Slice', { exact: true }).fill('8');
+      await page.waitForFunction(() => localStorage.getItem('sixteenths.section')?.includes('"8"'));
+      await page.evaluate(
+        () =>
+          new Promise((done) => {
+            indexedDB.deleteDatabase('sixteenths.section').onsuccess = done;
+          }),
+      );
+      await page.reload();
+      await page.getByText('the picture is not. Choose it again').waitFor();
+      await choose(page, 'slice.png', 'image/png', file);
+      await page.getByRole('heading', { name: 'Mark the section' }).waitFor();
+      expect(await page.getByLabel('Slice', { exact: true }).inputValue()).toBe('8');
+    });
+  });
+
+  it('of 48 megapixels that the camera noted as turned stands upright, scaled down, and stays quick', async () => {
+    await visit(path, metric, async ({ page, trouble }) => {
       const jpeg = await page.evaluate(async () => {
-        const canvas = document.createElement('canvas');
-        [canvas.width, canvas.height] = [2400, 1200];
-        canvas.getContext('2d')?.fillRect(0, 0, 1200, 1200);
-        return canvas.toDataURL('image/jpeg').split(',')[1] ?? '';
+        const sheet = new OffscreenCanvas(8000, 6000);
+        const pen = sheet.getContext('2d');
+        for (const [color, left] of [
+          ['#000', 0],
+          ['#fff', 4000],
+        ] as const) {
+          if (pen) pen.fillStyle = color;
+          pen?.fillRect(left, 0, 4000, 6000);
+        }
+        const blob = await sheet.convertToBlob({ type: 'image/jpeg', quality: 0.5 });
+        const bytes = new Uint8Array(await blob.arrayBuffer());
+        let text = '';
+        for (let i = 0; i < bytes.length; i += 0x8000)
+          text += String.fromCharCode(...bytes.subarray(i, i + 0x8000));
+        return btoa(text);
       });
       await choose(page, 'turned.jpg', 'image/jpeg', turned(Buffer.from(jpeg, 'base64')));
       const image = page.locator('.section-frame image');
       await image.waitFor();
-      expect(await image.getAttribute('width')).toBe('1000');
+      expect(await image.getAttribute('width')).toBe('1500');
       expect(await image.getAttribute('height')).toBe('2000');
+      // What was left is at the top once the right side is up.
+      const shades = await page.evaluate(async () => {
+        const shown = new Image();
+        shown.src = document.querySelector('.section-frame image')?.getAttribute('href') ?? '';
+        await shown.decode();
+        const pen = new OffscreenCanvas(1500, 2000).getContext('2d');
+        pen?.drawImage(shown, 0, 0);
+        const { data } = pen?.getImageData(750, 0, 1, 2000) ?? { data: [] };
+        return [100, 1900].map((y) => data[4 * y] ?? -1);
+      });
+      expect(shades[0]).toBeLessThan(60);
+      expect(shades[1]).toBeGreaterThan(200);
+      const { x, y } = await onScreen(page, [700, 900], { width: 1500, height: 2000 });
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      const slowest = await page.evaluate(
+        () =>
+          new Promise<number>((done) => {
+            let [most, last, frames] = [0, performance.now(), 0];
+            const next = (now: number) => {
+              most = Math.max(most, now - last);
+              last = now;
+              if (++frames < 12) requestAnimationFrame(next);
+              else done(most);
+            };
+            requestAnimationFrame(next);
+          }),
+      );
+      await page.mouse.move(x + 30, y + 30, { steps: 6 });
+      await page.mouse.up();
+      expect(await mark(page, 'ends-0').count()).toBe(1);
+      expect(slowest).toBeLessThan(1000);
+      expect(trouble).toEqual([]);
     });
   });
 
