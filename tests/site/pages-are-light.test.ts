@@ -39,7 +39,8 @@ describe('before anyone touches the page', () => {
 
 /** A tool with a page of its own is fetched when its reader begins to use it. In KB, all that it brings. */
 const tools: Readonly<Record<string, number>> = {
-  'open-bench': 30,
+  // Fillet and groove, with the live form's chunk that it shares.
+  'open-bench': 40,
   'open-plan': 34,
   'open-board': 32,
   'live-outline': 24,

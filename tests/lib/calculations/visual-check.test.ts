@@ -21,6 +21,17 @@ const building = {
 const fillet = { ...building, weld: 'fillet' };
 const piping = { ...building, code: 'ASME B31.3', weld: 'groove, open root' };
 
+it.each([
+  ['a coupon', coupon],
+  ['a fillet', fillet],
+])('judges nothing of %s that was not read', (_, typed) => {
+  const answered = answer(visualCheck, { ...typed, thickness: '3/8 in' });
+  expect(answered).toMatchObject({
+    ok: true,
+    results: { verdict: 'not complete: some items were not read' },
+  });
+});
+
 describe('undercut deeper than 1/32 in on plate thinner than 1 in', () => {
   const typed = { ...building, thickness: '3/4 in', undercutDepth: '3/64 in' };
   const places = (...rows: [string, string][]) =>
