@@ -1,6 +1,5 @@
 import { Component, createRef } from 'preact';
 import type { Point } from '../../lib/geometry/outline.ts';
-import { printMeasured } from '../../lib/section/measured-text.ts';
 import { type PicturePlane, planeMap } from '../../lib/section/picture-plane.ts';
 import { placedPlane } from '../../lib/section/placed-section.ts';
 import { scaleBar } from '../../lib/section/scale-bar.ts';
@@ -15,7 +14,7 @@ import {
 import { changed, type undone } from '../../lib/undo.ts';
 import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
-import AnnotatedPicture, { type Annotated, barLengths } from './AnnotatedPicture.tsx';
+import { barLengths } from './AnnotatedPicture.tsx';
 import {
   countedPasses,
   isOnStrip,
@@ -23,21 +22,19 @@ import {
   measure,
   neighbor,
   opening,
+  spoken,
   stepsOf,
   typedScale,
   type Worked,
 } from './bench-state.ts';
 import Choice from './Choice.tsx';
-import Judged, { judging } from './Judged.tsx';
-import type { Found } from './kinds.ts';
 import { kinds } from './kinds.ts';
 import type { MarkId } from './MarkHandles.tsx';
 import MarkingTools from './MarkingTools.tsx';
 import PictureView from './PictureView.tsx';
 import type { Picture } from './picture.ts';
-import Readings from './Readings.tsx';
-import { Basis, Edge, PassesBox, SliceHead } from './ReportFields.tsx';
-import SaveButtons from './SaveButtons.tsx';
+import Report from './Report.tsx';
+import { PassesBox, SliceHead } from './ReportFields.tsx';
 import ScaleFields from './ScaleFields.tsx';
 import StepList, { StepNow } from './StepList.tsx';
 import type { Squared } from './square-picture.ts';
@@ -214,14 +211,7 @@ export default class Bench extends Component<Props, State> {
     clearTimeout(this.saying);
     this.saying = setTimeout(() => {
       const { worked, system } = this.state;
-      const measured = measure(worked);
-      const said =
-        'missing' in measured
-          ? measured.missing
-          : measured.readings
-              .filter(({ name }) => kindOf(worked).told.test(name))
-              .map((one) => `${one.label} ${printMeasured(one, one.unit, system)}`)
-              .join('; ');
+      const said = spoken(worked, system);
       this.setState({ said });
     }, 800);
   }
@@ -231,7 +221,6 @@ export default class Bench extends Component<Props, State> {
     const { worked, system, step: stepName } = this.state;
     const placed = this.placed();
     const measured = measure(worked);
-    const found = 'readings' in measured ? measured : undefined;
     const plane = this.plane();
     const map = plane && planeMap(plane);
     const drawn = kindOf(worked).draw(placed, map, isOnStrip(worked));
@@ -241,19 +230,6 @@ export default class Bench extends Component<Props, State> {
     const steps = stepsOf(worked);
     const step = steps.find(({ name }) => name === stepName) ?? (steps[0] as Step);
     const counted = countedPasses(worked);
-    const passes = 'count' in counted ? counted.count : 0;
-    const bar = seen.map && scaleBar(seen.map, seen.picture, barLengths(system));
-    const drawing: Annotated | undefined =
-      found && seen.drawn
-        ? {
-            picture: seen.picture,
-            address: seen.picture.address,
-            drawn: seen.drawn,
-            readings: found.readings,
-            bar,
-            system,
-          }
-        : undefined;
     return (
       <div class="section-bench">
         <h3 id="section-marking" class="screen-only" tabindex={-1}>
@@ -327,41 +303,17 @@ export default class Bench extends Component<Props, State> {
         <p class="unseen" role="status">
           {this.state.said}
         </p>
-        <h3>Readings</h3>
-        {'missing' in measured && <p class="section-missing">{measured.missing}</p>}
-        {drawing && (
-          <figure class="print-only">
-            <AnnotatedPicture {...drawing} />
-          </figure>
-        )}
-        {found && this.readings(found, passes)}
-        <Edge edge={worked.edge} onEdge={(edge) => this.work({ edge })} />
-        <Judged worked={worked} system={system} found={found} onChange={this.work} />
-        {drawing && found && (
-          <SaveButtons
-            picture={seen.picture}
-            drawing={drawing}
-            passes={passes}
-            items={() => found.items(judging(worked, system))}
-          />
-        )}
-      </div>
-    );
-  }
-
-  readings(found: Found, passes: number) {
-    const { worked, system } = this.state;
-    const { sample } = this.props.picture;
-    return (
-      <>
-        <Readings
-          readings={found.readings}
-          passes={passes}
+        <Report
+          worked={worked}
           system={system}
-          trueSizes={sample === worked.weld ? kinds[sample].sample.truth : undefined}
+          measured={measured}
+          picture={seen.picture}
+          drawn={seen.drawn}
+          bar={seen.map && scaleBar(seen.map, seen.picture, barLengths(system))}
+          passes={'count' in counted ? counted.count : 0}
+          onChange={this.work}
         />
-        <Basis worked={worked} system={system} />
-      </>
+      </div>
     );
   }
 

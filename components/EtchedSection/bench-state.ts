@@ -1,5 +1,6 @@
 /** What is marked and typed on the bench: how it opens, how it is kept, and what it measures. */
 import type { MeasuredSlice } from '../../lib/files/measured-slice.ts';
+import { printMeasured } from '../../lib/section/measured-text.ts';
 import type { Missing, TypedScale } from '../../lib/section/placed-section.ts';
 import { type MarkName, noMarks, type Placed } from '../../lib/section/section-marks.ts';
 import { type Undo, undoOf } from '../../lib/undo.ts';
@@ -106,6 +107,16 @@ export const measure = (worked: Worked): Found | Missing =>
     Number(worked.edge),
     isOnStrip(worked),
   );
+
+/** What a screen reader is told once the hand rests: the sizes that matter, or what is missing. */
+export function spoken(worked: Worked, system: System): string {
+  const measured = measure(worked);
+  if ('missing' in measured) return measured.missing;
+  return measured.readings
+    .filter(({ name }) => kindOf(worked).told.test(name))
+    .map((one) => `${one.label} ${printMeasured(one, one.unit, system)}`)
+    .join('; ');
+}
 
 /** The number that was typed; where none was, the marks that were set. */
 export function countedPasses({ passes, marks }: Worked): { count: number } | { problem: string } {

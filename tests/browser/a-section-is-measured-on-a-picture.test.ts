@@ -281,11 +281,26 @@ describe('a picture of one’s own', () => {
       const width = Number(await picture.getAttribute('width'));
       const height = Number(await picture.getAttribute('height'));
       // A mark set on the squared-up picture lies where its own place in the photograph is.
-      const { x, y } = await onScreen(page, [width / 2, height / 2], { width, height });
-      await page.mouse.click(x, y);
+      for (const [across, up] of [
+        [0, 0],
+        [60, 0],
+        [0, 60],
+      ] as const) {
+        const place = [width / 2 + across, height / 2 - up] as const;
+        const { x, y } = await onScreen(page, place, { width, height });
+        await page.mouse.click(x, y);
+      }
+      const legs = () =>
+        Promise.all(['A', 'B'].map((plate) => reading(page, `Leg on plate ${plate}`)));
+      const [legA, legB] = await legs();
+      // As far apart in the squared-up picture, so as long; on the tilted one they look unlike.
+      expect(Math.abs((legA?.value ?? 0) - (legB?.value ?? 9))).toBeLessThanOrEqual(
+        legA?.around ?? 0,
+      );
       const there = await mark(page, 'root-0').getAttribute('aria-label');
       await button(page, 'Squared up').click();
       expect(await picture.getAttribute('width')).toBe('640');
+      expect(await legs()).toEqual([legA, legB]);
       const here = await mark(page, 'root-0').getAttribute('aria-label');
       expect(here).not.toBe(there);
       expect(trouble).toEqual([]);

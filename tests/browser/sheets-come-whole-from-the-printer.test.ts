@@ -23,7 +23,7 @@ const alone = (list: string) => async (page: Page) => {
 
 /** Marks the sample from one end of its ruler to the last edge of the melted metal. */
 async function measureTheSample(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Try it on the sample' }).click();
+  await page.getByRole('button', { name: 'Try it on the sample fillet' }).click();
   const frame = page.locator('.section-frame');
   await frame.scrollIntoViewIfNeeded();
   const { width, height } = (await frame.boundingBox()) ?? { width: 0, height: 0 };
@@ -62,7 +62,7 @@ const sheets: Record<string, Sheet> = {
   'audit report': { path: 'audit/report/', pages: 8 },
   'audit: where each skill is practiced': { path: 'audit/coverage/', pages: 5 },
   'audit: what is accepted': { path: 'audit/acceptance/', pages: 13 },
-  'how to measure a section': { path: 'section/', pages: 3 },
+  'how to measure a section': { path: 'section/', pages: 5 },
   'section report': { path: 'section/', pages: 3, make: measureTheSample },
   'problem set and key': {
     path: 'practice/?lesson=flat-bead&set=77&count=30&units=us',
