@@ -17,6 +17,7 @@ import { currentSystem } from '../Calculator/already-there.ts';
 import { barLengths } from './AnnotatedPicture.tsx';
 import {
   countedPasses,
+  firstOpen,
   isOnStrip,
   kindOf,
   measure,
@@ -69,7 +70,7 @@ interface State {
 export default class Bench extends Component<Props, State> {
   override state: State = {
     worked: this.props.worked ?? opening(this.props.picture, currentSystem()),
-    step: this.props.worked?.by === 'rectangle' ? 'corners' : 'ends',
+    step: this.props.worked ? firstOpen(this.props.worked) : 'ends',
     moving: false,
     picked: undefined,
     focus: undefined,

@@ -2,7 +2,7 @@
 import type { MeasuredSlice } from '../../lib/files/measured-slice.ts';
 import { printMeasured } from '../../lib/section/measured-text.ts';
 import type { Missing, TypedScale } from '../../lib/section/placed-section.ts';
-import { type MarkName, noMarks, type Placed } from '../../lib/section/section-marks.ts';
+import { isPlaced, type MarkName, noMarks, type Placed } from '../../lib/section/section-marks.ts';
 import { type Undo, undoOf } from '../../lib/undo.ts';
 import type { System } from '../../lib/units.ts';
 import { type Found, type Kind, kinds } from './kinds.ts';
@@ -125,6 +125,13 @@ export function countedPasses({ passes, marks }: Worked): { count: number } | { 
   return /^\d{1,3}$/.test(text) && Number(text) > 0
     ? { count: Number(text) }
     : { problem: 'Passes must be a whole number from 1 to 999' };
+}
+
+/** What is to be marked first of all that must be: where somebody comes back to. */
+export function firstOpen(worked: Worked): MarkName {
+  const all = stepsOf(worked);
+  const open = all.find(({ name, optional }) => !optional && !isPlaced(worked.marks.now, name));
+  return (open ?? (all.at(-1) as Step)).name;
 }
 
 /** The step before or after this one. */
