@@ -75,7 +75,9 @@ export function judged(
 }
 
 export const own = (mm: number, system: System) => convert(mm, 'mm', system === 'us' ? 'in' : 'mm');
-export const text = (reading: Measured, system: System) => printMeasured(reading, 'mm', system);
+/** A size that cannot be below none, and was measured below it, is none; there is no doubt to print. */
+export const text = (reading: Measured, system: System): string =>
+  reading.value === 0 && reading.uncertainty === 0 ? 'none' : printMeasured(reading, 'mm', system);
 const plain = (inches: number) => printStated(inches, 'in').replace(/\s*in$/u, '');
 export const size = (pair: Pair) => `{${plain(pair.us)} in|${pair.metric} mm}`;
 export const stated = ({ value, system }: Printed) =>
