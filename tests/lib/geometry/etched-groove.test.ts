@@ -85,6 +85,10 @@ describe('readGroove', () => {
     });
     close(found, { capHeight: 12, rootHeight: 9, throat: 100 });
     expect(found.wholeThickness).toBeGreaterThanOrEqual(100);
+    const narrow = { ...square, rootA: [-5, 0] as Point, rootB: [5, 0] as Point };
+    const tapered = readGroove({ ...narrow, cap: parabola(12, 100), rootBead: [[0, -3]] });
+    expect(tapered.throat).toBeCloseTo(100, 6);
+    expect(tapered.wholeThickness).toBeGreaterThan(103);
     expect(found.weldArea).toBeCloseTo(6000 + (2 / 3) * 60 * 12 + (2 / 3) * 60 * 9, -1);
   });
 
