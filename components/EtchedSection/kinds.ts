@@ -20,7 +20,7 @@ import {
 } from '../../lib/section/sample-groove.ts';
 import { sampleLength, sampleMarks, sampleTruth } from '../../lib/section/sample-section.ts';
 import type { SectionItem, Seen } from '../../lib/section/section-item.ts';
-import { sectionLines } from '../../lib/section/section-lines.ts';
+import { drawnFillet, sectionLines } from '../../lib/section/section-lines.ts';
 import { noMarks, type Placed } from '../../lib/section/section-marks.ts';
 import { type NamedReading, namedReadings } from '../../lib/section/section-readings.ts';
 import { sectionItems } from '../../lib/section/section-verdicts.ts';
@@ -92,7 +92,8 @@ const fillet: Kind = {
   },
   draw(placed, map) {
     const marks = filletMarks(placed);
-    return marks && sectionLines(marks, map);
+    const lines = marks && sectionLines(marks, map);
+    return lines && drawnFillet(lines);
   },
 };
 

@@ -1,7 +1,11 @@
 /** From marks to readings: the sample's truth, and a sentence for everything that is missing. */
 import { describe, expect, it } from 'vitest';
 import { planeMap } from '../../../lib/section/picture-plane.ts';
-import { placedSection, type TypedScale } from '../../../lib/section/placed-section.ts';
+import {
+  filletMarks,
+  placedSection,
+  type TypedScale,
+} from '../../../lib/section/placed-section.ts';
 import {
   sampleLength,
   sampleMarks,
@@ -9,7 +13,7 @@ import {
   sampleTruth,
 } from '../../../lib/section/sample-section.ts';
 import { scaleBar } from '../../../lib/section/scale-bar.ts';
-import { sectionLines } from '../../../lib/section/section-lines.ts';
+import { drawnFillet, sectionLines } from '../../../lib/section/section-lines.ts';
 import { noMarks, type Placed } from '../../../lib/section/section-marks.ts';
 import { areaOf } from '../geometry/polygon-oracle.ts';
 
@@ -141,10 +145,19 @@ describe('sectionLines and scaleBar', () => {
         },
         map,
       );
-    const [from, to] = lines?.lines.find(({ as }) => as === 'throat')?.points ?? [];
+    const [from, to] = lines?.throat ?? [];
     expect(
       Math.hypot((to?.[0] ?? 0) - (from?.[0] ?? 0), (to?.[1] ?? 0) - (from?.[1] ?? 0)) / 40,
     ).toBeCloseTo(sampleTruth.throat, 6);
+  });
+
+  it('are labeled with readings that there are', () => {
+    const marks = filletMarks(sample);
+    const lines = marks && map && sectionLines(marks, map);
+    const names = 'found' in measured ? Object.keys(measured.found) : [];
+    for (const { reading } of lines ? drawnFillet(lines).labels : [])
+      expect(names).toContain(reading);
+    expect(lines && drawnFillet(lines).areas.map(({ of }) => of)).toEqual(['deposit', 'melted']);
   });
 
   it('draw a bar of a round length that fits', () => {
