@@ -1,7 +1,8 @@
 import { Component } from 'preact';
 import type { Answer } from '../../lib/answer.ts';
 import type { Output } from '../../lib/calculation.ts';
-import { type Asked, judge, unitAsked, wordsOf } from '../../lib/practice/judge.ts';
+import { type Asked, unitAsked, wordsOf } from '../../lib/practice/asked.ts';
+import { judge } from '../../lib/practice/judge.ts';
 import { unitSign } from '../../lib/units.ts';
 import { answerText } from '../WorkedExample/answer-text.ts';
 import Typeset from './Typeset.tsx';
@@ -34,11 +35,18 @@ const nextHint = ['Hint: the rule', 'Hint: the numbers put in', 'Show this step'
 export default class AskedStep extends Component<Props, State> {
   override state: State = { text: '', said: '', told: this.props.told, done: false };
 
-  check = (event: Event) => {
+  check = async (event: Event) => {
     event.preventDefault();
-    const { right, said } = judge(this.props.asked, this.state.text);
-    if (right) this.done(said, true);
-    else this.setState({ said });
+    const { text } = this.state;
+    try {
+      const { right, said } = await judge(this.props.asked, text);
+      if (right) this.done(said, true);
+      else if (this.state.text === text) this.setState({ said });
+    } catch {
+      this.setState({
+        said: 'That is not right. Which slip it is could not be fetched: go on when you are connected, or take the hint.',
+      });
+    }
   };
   hint = () => {
     const told = (this.state.told + 1) as Told;

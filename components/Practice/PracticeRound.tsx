@@ -1,5 +1,5 @@
 import { Component } from 'preact';
-import { toleranceText } from '../../lib/practice/judge.ts';
+import { toleranceText } from '../../lib/practice/asked.ts';
 import { makeProblem, type Practiced } from '../../lib/practice/problem.ts';
 import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';

@@ -1,5 +1,5 @@
 import type { Answer } from '../../lib/answer.ts';
-import type { Asked } from '../../lib/practice/judge.ts';
+import type { Asked } from '../../lib/practice/asked.ts';
 import { legend, numbersText, ruleText } from '../../lib/practice/rule-text.ts';
 import { speak } from '../../lib/text/say.ts';
 

@@ -1,4 +1,4 @@
-import { toleranceText } from '../../lib/practice/judge.ts';
+import { toleranceText } from '../../lib/practice/asked.ts';
 import type { SetProblem } from '../../lib/practice/problem-set.ts';
 import { speak } from '../../lib/text/say.ts';
 import type { System } from '../../lib/units.ts';

@@ -1,6 +1,6 @@
 import { Component } from 'preact';
 import type { LearnerRecord } from '../../lib/files/learner-record.ts';
-import { toleranceText } from '../../lib/practice/judge.ts';
+import { toleranceText } from '../../lib/practice/asked.ts';
 import { loadPracticed } from '../../lib/practice/load-practiced.ts';
 import { makeProblem, type Practiced } from '../../lib/practice/problem.ts';
 import { type Due, setOfDay } from '../../lib/practice/review.ts';

@@ -1,8 +1,8 @@
 import { Component } from 'preact';
 import { type Answer, answer, type Given, type Typed } from '../../lib/answer.ts';
 import type { Calculation, Input, Output } from '../../lib/calculation.ts';
+import { toleranceText } from '../../lib/practice/asked.ts';
 import { freshLike } from '../../lib/practice/fresh-like.ts';
-import { toleranceText } from '../../lib/practice/judge.ts';
 import { slotTexts } from '../../lib/text/slot-texts.ts';
 import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';

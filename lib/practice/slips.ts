@@ -1,123 +1,95 @@
 /**
  * Which slip fits a wrong number. Some show by working the problem again with the mistake in it;
- * others by the factor that a usual mistake leaves behind.
+ * others by the factor that a usual mistake leaves behind, where the problem has what it mixes up.
  */
-import { answer, type Typed } from '../answer.ts';
-import type { Calculation, Input, Output } from '../calculation.ts';
-import { readQuantity } from '../text/quantity-text.ts';
-import { convert, sameKind, type Unit, unitFor, unitSign } from '../units.ts';
+import { answer } from '../answer.ts';
+import type { Input, Output } from '../calculation.ts';
+import { printStated } from '../text/quantity-text.ts';
+import { convert, sameKind, type Unit, unitFor, unitSign, units } from '../units.ts';
+import { type Asked, numberOf, outputOf, tolerance } from './asked.ts';
+import { misread } from './misread.ts';
+import { quotedLabel } from './quoted-label.ts';
+import { slipsByFactor } from './slips-by-factor.ts';
 
-/** A wrong value, in the unit of the asked output, and the sentence that helps. */
+/** A wrong value, in the unit of the answer, and the sentence that helps. */
 export interface Slip {
   value: number;
   text: string;
 }
 
-const factors: readonly [number, string][] = [
-  [25.4, '25.4 times too much: inches and millimeters were mixed'],
-  [1 / 25.4, '25.4 times too little: inches and millimeters were mixed'],
-  [25.4 ** 2, '645 times too much: square inches and square millimeters were mixed'],
-  [25.4 ** -2, '645 times too little: square inches and square millimeters were mixed'],
-  [10, 'ten times too much: look at the decimal point'],
-  [1 / 10, 'ten times too little: look at the decimal point'],
-  [1000, 'a thousand times too much: kilo got lost'],
-  [1 / 1000, 'a thousand times too little: kilo got lost'],
-  [60, 'sixty times too much: seconds and minutes, or minutes and hours, were mixed'],
-  [1 / 60, 'sixty times too little: seconds and minutes, or minutes and hours, were mixed'],
-  [1 / 2.20462, 'pounds and kilograms mixed: there are 2.2 pounds in a kilogram'],
-  [2.20462, 'pounds and kilograms mixed: there are 2.2 pounds in a kilogram'],
-  [Math.SQRT2, 'the leg where the throat is asked: they differ by the root of two'],
-  [Math.SQRT1_2, 'the throat where the leg is asked: they differ by the root of two'],
-  [2, 'twice too much: a diameter for a radius, or both sides for one'],
-  [1 / 2, 'half: a radius for a diameter, or one side for two'],
-  [4, 'four times too much: a diameter was squared where its radius belongs'],
-  [1 / 4, 'a quarter: a radius was squared where the diameter belongs'],
-  [1 / 0.8, 'the answer without the arc efficiency: the metal keeps 0.8 of the energy'],
-  [0.8, 'the answer with the arc efficiency in it, and here it does not belong'],
-  [100, 'a hundred times too much: a share and a percentage were mixed'],
-  [1 / 100, 'a hundred times too little: a share and a percentage were mixed'],
-];
+/** Neighbors are other figures of the same problem; the others are mistakes on the way. */
+export function slipsOf(
+  asked: Asked,
+  computed: number,
+  unit: Unit,
+): { neighbors: Slip[]; others: Slip[] } {
+  return {
+    neighbors: [...otherUnit(asked, computed, unit), ...figures(asked, unit)],
+    others: [
+      ...misread(asked, computed, unit),
+      ...slipsByFactor(asked, computed, unit),
+      ...upsideDown(asked, computed, unit),
+    ],
+  };
+}
 
-/** The slips that leave their factor behind. */
-export const slipsByFactor = (computed: number): Slip[] =>
-  factors.map(([factor, text]) => ({ value: computed * factor, text: `That is ${text}.` }));
-
-/** Everything that can be told from the problem itself, the likeliest first. */
-export function slipsOf(calculation: Calculation, typed: Typed, want: string): Slip[] {
-  const found = answer(calculation, typed);
-  const output = calculation.outputs[want] as Output;
-  if (!found.ok || !('unit' in output)) return [];
-  return [
-    ...neighbors(calculation, found.results, found.values, want, output.unit),
-    ...workedWrongly(calculation, typed, want),
-  ];
+/** The right answer in another unit of its kind, which was not written. */
+function otherUnit(asked: Asked, computed: number, unit: Unit): Slip[] {
+  const output = outputOf(asked);
+  return (Object.keys(units) as Unit[])
+    .filter((other) => other !== unit && sameKind(other, unit))
+    .map((other) => ({
+      value:
+        'printed' in output && Object.values(output.printed).includes(other)
+          ? (numberOf(output, asked.results[asked.want], other) as number)
+          : convert(computed, unit, other),
+      text: `That is right in ${unitSign(other)}, but asked is ${unitSign(unit)}. Write the unit, or convert it.`,
+    }));
 }
 
 /** Another figure of the same kind was given instead: the heat for the arc energy, the leg for the throat. */
-function neighbors(
-  { inputs, outputs }: Calculation,
-  results: Record<string, unknown>,
-  values: Record<string, unknown>,
-  want: string,
-  unit: Unit,
-): Slip[] {
-  const asked = (outputs[want] as Output).label;
+function figures(asked: Asked, unit: Unit): Slip[] {
+  const { calculation, results, typed, want, system } = asked;
+  const label = quotedLabel(outputOf(asked));
   const slips: Slip[] = [];
-  const add = (value: unknown, from: Input | Output, given: string) => {
-    if (typeof value !== 'number' || !('unit' in from) || !sameKind(from.unit, unit)) return;
-    const text = `That is ${quotedLabel(from)}${given}. Asked is ${quotedLabel({ label: asked })}.`;
-    slips.push({ value: convert(value, from.unit, unit), text });
-  };
-  for (const [name, other] of Object.entries<Output>(outputs))
-    if (name !== want) add(results[name], other, '');
-  for (const [name, input] of Object.entries<Input>(inputs))
-    if (unit !== '1') add(values[name], input, ', as given');
-  return slips;
-}
-
-/** The same problem with one given value misread. */
-function workedWrongly(calculation: Calculation, typed: Typed, want: string): Slip[] {
-  const slips: Slip[] = [];
-  const again = (change: Typed, text: string) => {
-    const other = answer(calculation, { ...typed, ...change });
-    const value = other.ok ? other.results[want] : undefined;
-    if (typeof value === 'number') slips.push({ value, text });
-  };
+  for (const [name, other] of Object.entries<Output>(calculation.outputs)) {
+    if (name === want || !fits(other, unit)) continue;
+    const value = numberOf(other, results[name], unit);
+    const text = `That is ${quotedLabel(other)}. Asked is ${label}.`;
+    if (value !== undefined) slips.push({ value, text });
+  }
+  const found = answer(calculation, typed);
+  if (!found.ok || unit === '1') return slips;
   for (const [name, input] of Object.entries<Input>(calculation.inputs)) {
-    if (!('unit' in input)) continue;
-    const text = typed[name] ?? input.default;
-    const reading = readQuantity(String(text ?? ''), input.unit);
-    if ('problem' in reading) continue;
-    const { value, unit } = reading;
-    const called = quotedLabel(input);
-    if (name === 'efficiency')
-      again({ [name]: '1' }, 'That leaves the arc efficiency out: the metal keeps only a part.');
-    if (/diameter/i.test(name)) {
-      again(
-        { [name]: `${value / 2} ${unit}` },
-        `That fits the radius; ${called} goes in as the diameter.`,
-      );
-      again(
-        { [name]: `${value * 2} ${unit}` },
-        `That fits twice ${called}: look which goes in, radius or diameter.`,
-      );
-    }
-    if (typed[name] === undefined) continue;
-    for (const system of ['us', 'metric'] as const) {
-      const taken = unitFor(unit, system);
-      if (taken !== unit)
-        again(
-          { [name]: `${value} ${taken}` },
-          `That fits ${called} in ${unitSign(taken)}, and it is given in ${unitSign(unit)}.`,
-        );
-    }
+    const given = found.given[name];
+    if (!fits(input, unit) || !given || Array.isArray(given) || given.value === undefined) continue;
+    const value = convert(given.value, given.unit as Unit, unit);
+    const said = `${quotedLabel(input)}, ${printStated(value, unitFor(unit, system))} as given`;
+    slips.push({ value, text: `That is ${said}. Asked is ${label}.` });
   }
   return slips;
 }
 
-/** A label in running text: up to its first comma, colon or bracket, with a small letter. */
-export function quotedLabel({ label }: { label: string }): string {
-  const [short = label] = label.split(/[,:(]/);
-  const text = short.trim();
-  return `“${/^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text}”`;
+const fits = (part: Input | Output, unit: Unit): boolean =>
+  ('unit' in part && sameKind(part.unit, unit)) ||
+  ('printed' in part && sameKind(part.printed.us, unit));
+
+/** A rate is one given value divided by another: here the wrong way round, or with units forgotten. */
+function upsideDown(asked: Asked, computed: number, unit: Unit): Slip[] {
+  const found = answer(asked.calculation, asked.typed);
+  if (!found.ok || !unit.includes('/')) return [];
+  const given = Object.entries(found.given).flatMap(([name, one]) =>
+    asked.typed[name] !== undefined && !Array.isArray(one) && one.value && one.unit
+      ? [{ value: one.value, unit: one.unit }]
+      : [],
+  );
+  return given.flatMap((over) =>
+    given
+      .filter((under) => !sameKind(over.unit, under.unit))
+      .map((under) => ({
+        value: over.value / under.value,
+        text: `That is ${printStated(over.value, over.unit)} divided by ${printStated(under.value, under.unit)}. The hint shows which way the rule goes, and its units.`,
+      }))
+      .filter(({ value }) => Math.abs(value / computed - 1) > tolerance),
+  );
 }
