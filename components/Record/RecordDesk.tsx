@@ -119,7 +119,8 @@ export default class RecordDesk extends Component<RecordLists, State> {
           </button>
         </p>
         <p class="screen-only">
-          Opening a file adds what is in it to what is here; nothing is taken away.
+          Undo goes back as far as the moment this page was opened; leaving it or reloading ends
+          that. Opening a file adds what is in it to what is here; nothing is taken away.
         </p>
         <FileButtons
           kind={learnerRecord}

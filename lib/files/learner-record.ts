@@ -17,6 +17,8 @@ export const handedIn = v.object({
   /** Who graded it, by initials; empty while it waits. */
   grader: short,
   note: v.pipe(v.string(), v.maxLength(2000)),
+  /** Points of the grading that were not met. */
+  missed: v.optional(v.array(short)),
 });
 
 const record = v.object({

@@ -16,6 +16,7 @@ export function handedInOf(
     result: verdict.result,
     readings: Object.entries(readings).map(([item, reading]) => ({ item, reading })),
     grader,
+    missed: verdict.points.filter(({ result }) => result === 'missed').map(({ item }) => item),
     note: [note, verdict.reason]
       .filter((text) => text !== '')
       .join('. ')

@@ -1,10 +1,12 @@
 /** Two records of one learner in one: whatever stands in either stands in the result. */
 import type { LearnerRecord } from '../files/learner-record.ts';
+import { mergeCoupons } from './merge-coupons.ts';
 
 /**
  * The order of the two makes no difference, but for the learner's number: that of `own` stands if it
  * has one. A lesson keeps the day it was first read; what is the same in both stands once; what
- * stands several times in one, as two equal coupons of a day do, keeps its number.
+ * stands several times in one, as two equal coupons of a day do, keeps its number. A graded coupon
+ * takes the place of the one that waited for it.
  */
 export function mergeLearnerRecords(own: LearnerRecord, other: LearnerRecord): LearnerRecord {
   return {
@@ -26,7 +28,7 @@ export function mergeLearnerRecords(own: LearnerRecord, other: LearnerRecord): L
         }),
       ),
     ),
-    coupons: union(own.coupons, other.coupons),
+    coupons: inOrder(mergeCoupons(own.coupons, other.coupons), (it) => it.on),
     problems: union(own.problems, other.problems),
   };
 }

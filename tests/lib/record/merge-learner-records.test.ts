@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFile, writeFile } from '../../../lib/files/file-kind.ts';
-import { type LearnerRecord, learnerRecord } from '../../../lib/files/learner-record.ts';
+import {
+  type Coupon,
+  emptyRecord,
+  type LearnerRecord,
+  learnerRecord,
+} from '../../../lib/files/learner-record.ts';
 import { mergeLearnerRecords } from '../../../lib/record/merge-learner-records.ts';
 
 const on = fc.integer({ min: 1, max: 28 }).map((day) => `2026-02-${String(day).padStart(2, '0')}`);
@@ -35,17 +40,82 @@ const times = (all: readonly unknown[], one: unknown) => {
   return all.filter((it) => text(it) === text(one)).length;
 };
 
+const waiting: Coupon = {
+  exercise: 'fillet-2f',
+  on: '2026-02-03',
+  result: 'waiting',
+  readings: [{ item: 'leg', reading: '5/16 in' }],
+  grader: '',
+  note: '',
+};
+const graded: Coupon = {
+  ...waiting,
+  result: 'repeat',
+  readings: [{ item: 'undercut', reading: '3/64 in' }],
+  grader: 'TL',
+  note: 'Missed: undercut',
+  missed: ['undercut'],
+};
+const withCoupons = (...coupons: Coupon[]): LearnerRecord => ({ ...emptyRecord(), coupons });
+
+describe('a graded coupon', () => {
+  it('takes the place of the one that waited, and keeps the readings of both', () => {
+    const { coupons } = mergeLearnerRecords(withCoupons(waiting), withCoupons(graded));
+    expect(coupons).toEqual([{ ...graded, readings: [...graded.readings, ...waiting.readings] }]);
+  });
+
+  it('leaves a second coupon of that day waiting', () => {
+    const { coupons } = mergeLearnerRecords(
+      withCoupons(waiting, { ...waiting, readings: [] }),
+      withCoupons(graded),
+    );
+    expect(coupons.map(({ result }) => result).sort()).toEqual(['repeat', 'waiting']);
+  });
+
+  it('keeps the order of a day, which tells the last result', () => {
+    const day = ['repeat', 'passed'].map((result) => ({ ...graded, result }) as Coupon);
+    const both = mergeLearnerRecords(withCoupons(...day), withCoupons(...day.toReversed()));
+    expect(both.coupons.map(({ result }) => result)).toEqual(['repeat', 'passed']);
+  });
+
+  it('takes no place of another day, another exercise or another grade', () => {
+    for (const other of [
+      { ...waiting, on: '2026-02-04' },
+      { ...waiting, exercise: 'groove-3g' },
+      { ...graded, result: 'passed' as const, missed: [] },
+    ])
+      expect(mergeLearnerRecords(withCoupons(other), withCoupons(graded)).coupons).toHaveLength(2);
+  });
+});
+
 describe('two records in one', () => {
-  it('lose nothing: every coupon and problem stands as often as in either', () => {
+  it('lose nothing: every graded coupon, every reading and every problem stands', () => {
     fc.assert(
       fc.property(record, record, (one, two) => {
         const both = mergeLearnerRecords(one, two);
-        for (const from of [one, two])
-          for (const list of ['coupons', 'problems'] as const)
-            for (const it of from[list])
-              expect(times(both[list], it)).toBe(
-                Math.max(times(one[list], it), times(two[list], it)),
+        for (const from of [one, two]) {
+          for (const it of from.problems)
+            expect(times(both.problems, it)).toBe(
+              Math.max(times(one.problems, it), times(two.problems, it)),
+            );
+          for (const it of from.coupons) {
+            const day = (all: Coupon[]) =>
+              all.filter(({ exercise, on }) => exercise === it.exercise && on === it.on);
+            const graded = (all: Coupon[]) =>
+              day(all).filter(({ result, grader }) => result === it.result && grader === it.grader);
+            expect(day(both.coupons).length).toBeGreaterThanOrEqual(day(from.coupons).length);
+            if (it.result !== 'waiting')
+              expect(graded(both.coupons).length).toBeGreaterThanOrEqual(
+                graded(from.coupons).length,
               );
+            const held = day(both.coupons).some(({ readings }) =>
+              it.readings.every((one) =>
+                readings.some(({ item, reading }) => item === one.item && reading === one.reading),
+              ),
+            );
+            expect(held).toBe(true);
+          }
+        }
       }),
     );
   });
@@ -73,6 +143,19 @@ describe('two records in one', () => {
         const both = mergeLearnerRecords(one, two);
         expect(mergeLearnerRecords(both, two)).toEqual(both);
         expect(mergeLearnerRecords(both, one)).toEqual(both);
+      }),
+    );
+  });
+
+  it('make no difference in which order they come', () => {
+    fc.assert(
+      fc.property(record, record, (one, two) => {
+        const { learner: _, ...ab } = mergeLearnerRecords(one, two);
+        const { learner: __, ...ba } = mergeLearnerRecords(two, one);
+        const sorted = (all: readonly unknown[]) => all.map((it) => JSON.stringify(it)).sort();
+        expect(sorted(ab.coupons)).toEqual(sorted(ba.coupons));
+        expect(ab.lessonsRead).toEqual(ba.lessonsRead);
+        expect(ab.selfChecks).toEqual(ba.selfChecks);
       }),
     );
   });
