@@ -1,23 +1,28 @@
 import type { LearnerRecord } from '../../lib/files/learner-record.ts';
 import { movesOn, readiness } from '../../lib/record/readiness.ts';
+import { type ExerciseAsks, wanted } from '../../lib/record/wanted.ts';
+import type { System } from '../../lib/units.ts';
+import Wanted from './Wanted.tsx';
 
 interface Props {
-  exercises: readonly { id: string; title: string; checks: number }[];
+  exercises: readonly (ExerciseAsks & { title: string; checks: number })[];
   record: LearnerRecord;
+  system: System;
 }
 
 const percent = (share: number): string => `${Math.round(share * 100)}%`;
 const words = { waiting: 'waits', passed: 'passed', repeat: 'repeat' } as const;
 
 /** Exercise by exercise: what was handed in, and what that says so far. */
-export default function Coupons({ exercises, record }: Props) {
+export default function Coupons({ exercises, record, system }: Props) {
   const begun = exercises.filter(({ id }) =>
     [...record.coupons, ...record.selfChecks].some(({ exercise }) => exercise === id),
   );
   if (begun.length === 0) return <p>No coupon yet.</p>;
   return (
     <ul class="record-list">
-      {begun.map(({ id, title, checks }) => {
+      {begun.map((asks) => {
+        const { id, title, checks } = asks;
         const { graded, passed, run, range } = readiness(record.coupons, id);
         const ticked = record.selfChecks.find(({ exercise }) => exercise === id)?.ticked.length;
         return (
@@ -29,14 +34,16 @@ export default function Coupons({ exercises, record }: Props) {
             <ul>
               {record.coupons
                 .filter(({ exercise }) => exercise === id)
-                .map(({ on, result, grader, readings }, place) => (
+                .map(({ on, result, grader, readings, missed = [] }, place) => (
                   <li key={place}>
                     {on}: {words[result]}
                     {grader && `, ${grader}`}
                     {readings.map(({ item, reading }) => `; ${item} ${reading}`)}
+                    {missed.length > 0 && `; not met: ${missed.join(', ')}`}
                   </li>
                 ))}
             </ul>
+            <Wanted sentences={wanted(record.coupons, asks)} system={system} />
           </li>
         );
       })}

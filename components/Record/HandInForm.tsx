@@ -3,7 +3,7 @@ import type { Coupon } from '../../lib/files/learner-record.ts';
 import { readDay } from '../../lib/text/day-text.ts';
 
 interface Props {
-  exercises: readonly { id: string; title: string }[];
+  exercises: readonly { id: string; title: string; points: readonly string[] }[];
   today: string;
   onAdd(coupon: Coupon): void;
 }
@@ -13,6 +13,7 @@ interface State {
   result: Coupon['result'];
   grader: string;
   readings: string;
+  missed: readonly string[];
   said: string;
 }
 
@@ -24,12 +25,13 @@ export default class HandInForm extends Component<Props, State> {
     result: 'waiting',
     grader: '',
     readings: '',
+    missed: [],
     said: '',
   };
 
   add = (event: Event) => {
     event.preventDefault();
-    const { exercise, on, result, grader, readings } = this.state;
+    const { exercise, on, result, grader, readings, missed } = this.state;
     const read = readDay(on);
     if ('problem' in read) return this.setState({ said: `Day ${read.problem}.` });
     if (result !== 'waiting' && grader.trim() === '')
@@ -45,8 +47,9 @@ export default class HandInForm extends Component<Props, State> {
         return { item: item.trim().slice(0, 200), reading: rest.join(':').trim().slice(0, 200) };
       }),
       note: '',
+      ...(result === 'repeat' && missed.length > 0 && { missed: [...missed] }),
     });
-    this.setState({ readings: '', said: 'Put in your record.' });
+    this.setState({ readings: '', missed: [], said: 'Put in your record.' });
   };
 
   override render({ exercises }: Props, { exercise, on, result, grader, readings, said }: State) {
@@ -59,7 +62,7 @@ export default class HandInForm extends Component<Props, State> {
           <select
             id="hand-in-exercise"
             value={exercise}
-            onChange={(event) => this.setState({ exercise: event.currentTarget.value })}
+            onChange={(event) => this.setState({ exercise: event.currentTarget.value, missed: [] })}
           >
             {exercises.map(({ id, title }) => (
               <option key={id} value={id}>
@@ -102,6 +105,7 @@ export default class HandInForm extends Component<Props, State> {
             onInput={(event) => this.setState({ grader: event.currentTarget.value })}
           />
         </div>
+        {this.state.result === 'repeat' && this.notMet()}
         <div class="field">
           <label for="hand-in-readings">Readings, one a line, as “leg: 5/16 in”</label>
           <textarea
@@ -118,6 +122,30 @@ export default class HandInForm extends Component<Props, State> {
           {said}
         </p>
       </form>
+    );
+  }
+
+  notMet() {
+    const { exercise, missed } = this.state;
+    const points = this.props.exercises.find(({ id }) => id === exercise)?.points ?? [];
+    const toggle = (point: string) =>
+      this.setState({
+        missed: missed.includes(point) ? missed.filter((it) => it !== point) : [...missed, point],
+      });
+    return (
+      <fieldset class="record-points">
+        <legend>Not met</legend>
+        {points.map((point) => (
+          <label key={point}>
+            <input
+              type="checkbox"
+              checked={missed.includes(point)}
+              onChange={() => toggle(point)}
+            />
+            <span>{point}</span>
+          </label>
+        ))}
+      </fieldset>
     );
   }
 }

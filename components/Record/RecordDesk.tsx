@@ -3,6 +3,7 @@ import { emptyRecord, type LearnerRecord, learnerRecord } from '../../lib/files/
 import { type Due, roundOn } from '../../lib/practice/review.ts';
 import { mergeLearnerRecords } from '../../lib/record/merge-learner-records.ts';
 import { withProblem } from '../../lib/record/record-changes.ts';
+import { type ExerciseAsks, wanted } from '../../lib/record/wanted.ts';
 import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import { to } from '../Page/to.ts';
@@ -12,10 +13,11 @@ import Coupons from './Coupons.tsx';
 import HandInForm from './HandInForm.tsx';
 import { recordShelf } from './keep.ts';
 import ReviewRound from './ReviewRound.tsx';
+import Wanted from './Wanted.tsx';
 
 export interface RecordLists {
   lessons: readonly { id: string; title: string; calculations: readonly string[] }[];
-  exercises: readonly { id: string; title: string; checks: number }[];
+  exercises: readonly (ExerciseAsks & { title: string; checks: number })[];
 }
 interface State {
   record: LearnerRecord;
@@ -92,11 +94,10 @@ export default class RecordDesk extends Component<RecordLists, State> {
         {this.next(lessons, exercises)}
         {this.review()}
         <h2>Coupons</h2>
-        <Coupons exercises={exercises} record={record} />
+        <Coupons exercises={exercises} record={record} system={this.state.system} />
         <p>
-          A share of coupons is a count, no permit. Three passes in a row are what many shops ask
-          before you move on (common practice). Your instructor decides when you are ready, and may
-          want more than any count shows.
+          A share of coupons is a count, no permit. Your instructor decides when you are ready, and
+          may want more than stands here.
         </p>
         <HandInForm
           exercises={exercises}
@@ -148,6 +149,7 @@ export default class RecordDesk extends Component<RecordLists, State> {
         {exercise && (
           <li>
             At the booth: <a href={`${to('/')}exercises/${exercise.id}/`}>{exercise.title}</a>
+            <Wanted sentences={wanted(record.coupons, exercise)} system={this.state.system} />
           </li>
         )}
       </ul>
