@@ -86,7 +86,7 @@ describe('when something on the page comes to life', () => {
   );
 
   /** A whole tool, fetched by a press of its button. */
-  const pressedFor = new Set(['fade', 'practice-live']);
+  const pressedFor = new Set(['fade', 'practice-live', 'why-wrong']);
 
   it('each formula and each drawing adds at most 3 KB, each procedure with its tables and its geometry 7 KB, what a button asks for 8 KB', () => {
     const next = askedForLater(shared, site);
