@@ -1,7 +1,13 @@
+import { keptFiles, keptSchema } from '../../../../lib/published/kept-files.ts';
 import { schemas } from '../../../../lib/published/schemas.ts';
 
+const kept = keptFiles.map((file) => [file.kind.name, keptSchema(file)] as const);
+
 export const getStaticPaths = () =>
-  Object.entries(schemas).map(([name, schema]) => ({ params: { name }, props: { schema } }));
+  [...Object.entries(schemas), ...kept].map(([name, schema]) => ({
+    params: { name },
+    props: { schema },
+  }));
 
 export const GET = ({ props }: { props: { schema: object } }) =>
   new Response(`${JSON.stringify(props.schema, null, 1)}\n`);
