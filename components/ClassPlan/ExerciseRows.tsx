@@ -8,12 +8,15 @@ interface Props {
   exercises: readonly ClassExercise[];
   plan: ClassPlan;
   problems: ReadonlyMap<string, string>;
+  /** By number of the week, what is too much in it. */
+  overfull: ReadonlyMap<number, string>;
   onPick(slug: string, picked: boolean): void;
   onField(slug: string, field: TurnField, text: string): void;
 }
 
 /** Every exercise of the course, in reading order; those in the plan open their boxes. */
-export default function ExerciseRows({ exercises, plan, problems, onPick, onField }: Props) {
+export default function ExerciseRows(props: Props) {
+  const { exercises, plan, problems, overfull, onPick, onField } = props;
   const rows = new Map(plan.exercises.map((row) => [row.exercise, row]));
   return (
     <ul class="plan-exercises">
@@ -27,6 +30,7 @@ export default function ExerciseRows({ exercises, plan, problems, onPick, onFiel
           told={Object.keys(turnFields)
             .map((field) => problems.get(`${exercise.slug}.${field}`) ?? '')
             .join('|')}
+          over={overfull.get(Number(rows.get(exercise.slug)?.week || 0)) ?? ''}
           onPick={onPick}
           onField={onField}
         />
@@ -42,6 +46,8 @@ interface RowProps {
   repeats: string;
   /** Problems of its fields, in their order. */
   told: string;
+  /** Said by the box of its week. */
+  over: string;
   onPick: Props['onPick'];
   onField: Props['onField'];
 }
@@ -53,13 +59,14 @@ class Row extends Component<RowProps> {
     return (
       next.row !== now.row ||
       next.told !== now.told ||
+      next.over !== now.over ||
       next.learners !== now.learners ||
       next.repeats !== now.repeats
     );
   }
 
   override render() {
-    const { exercise, row, learners, repeats, told, onPick, onField } = this.props;
+    const { exercise, row, learners, repeats, told, over, onPick, onField } = this.props;
     const { slug, title, lesson, attempts, minutes, station } = exercise;
     const standard: Record<TurnField, string> = {
       attempts: String(attempts),
@@ -96,6 +103,7 @@ class Row extends Component<RowProps> {
                 value={row[field]}
                 placeholder={standard[field]}
                 problem={problems[at] || undefined}
+                hint={field === 'week' ? over : ''}
                 onText={(text) => onField(slug, field, text)}
               />
             ))}

@@ -4,7 +4,7 @@ import { type ClassNeeds, classNeeds } from '../../lib/class/class-needs.ts';
 import { planned, type ReadPlan, readPlan } from '../../lib/class/read-plan.ts';
 import type { SettingName, TurnField } from '../../lib/class/settings.ts';
 import { stillAhead } from '../../lib/class/still-ahead.ts';
-import { verdict } from '../../lib/class/verdict.ts';
+import { overfullWeeks, verdict } from '../../lib/class/verdict.ts';
 import { type ClassBoard, classBoard } from '../../lib/files/class-board.ts';
 import { type ClassPlan, classPlan } from '../../lib/files/class-plan.ts';
 import { durationText } from '../../lib/text/clock-text.ts';
@@ -240,7 +240,7 @@ export default class PlanBench extends Component<PlanData, State> {
               {durationText(needs.demand.each)} a learner asked, {durationText(needs.supply.each)}{' '}
               there.
             </b>{' '}
-            {verdict(needs).booths}
+            {verdict(needs).booths} {verdict(needs).weeks}
           </p>
           <SettingsForm plan={plan} problems={problems} onSetting={this.setting} />
           <details class="plan-group" open>
@@ -257,6 +257,7 @@ export default class PlanBench extends Component<PlanData, State> {
               exercises={this.props.exercises}
               plan={plan}
               problems={problems}
+              overfull={overfullWeeks(needs)}
               onPick={this.pick}
               onField={this.field}
             />

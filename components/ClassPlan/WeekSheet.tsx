@@ -1,9 +1,10 @@
+import type { ComponentChildren } from 'preact';
 import type { ClassNeeds } from '../../lib/class/class-needs.ts';
 import type { Rotation } from '../../lib/class/rotation.ts';
 import { clockText, durationText } from '../../lib/text/clock-text.ts';
 import Said from '../Reasons/Said.tsx';
+import PieceSize from './PieceSize.tsx';
 import PlanTable from './PlanTable.tsx';
-import Size from './Size.tsx';
 
 /** Week by week: who welds what, the hours it takes, and what lies ready on the first evening. */
 export default function WeekSheet({ needs }: { needs: ClassNeeds }) {
@@ -21,12 +22,7 @@ export default function WeekSheet({ needs }: { needs: ClassNeeds }) {
           number === 0 ? 'No room' : number,
           attempts.length === 0
             ? '–'
-            : attempts.map(({ turn, count }, at) => (
-                <>
-                  {at > 0 && ', '}
-                  {count} × {turn.exercise.title}
-                </>
-              )),
+            : lines(attempts.map(({ turn, count }) => `${count} × ${turn.exercise.title}`)),
           number === 0 ? (
             <b>{durationText(demand)} too many</b>
           ) : (
@@ -35,18 +31,20 @@ export default function WeekSheet({ needs }: { needs: ClassNeeds }) {
               {demand > supply + 1e-6 && <b>, {durationText(demand - supply)} too many</b>}
             </>
           ),
-          pieces.map(({ section, length, count }, at) => (
-            <>
-              {at > 0 && ', '}
-              {count} × <Said text={section} /> × <Size value={length} unit="in" />
-            </>
-          )),
-          rods.map(({ kind, count }, at) => (
-            <>
-              {at > 0 && ', '}
-              {count} <Said text={kind} />
-            </>
-          )),
+          lines(
+            pieces.map(({ section, length, count }) => (
+              <>
+                {count} × <PieceSize section={section} length={length} />
+              </>
+            )),
+          ),
+          lines(
+            rods.map(({ kind, count }) => (
+              <>
+                {count} × <Said text={kind} />
+              </>
+            )),
+          ),
         ])}
       />
       {rotation && <Beside rotation={rotation} />}
@@ -89,3 +87,12 @@ function runsText(places: readonly number[]): string {
   }
   return runs.map(([from, to]) => (from === to ? `${from}` : `${from} to ${to}`)).join(', ');
 }
+
+/** One thing a line: a list is read down at the saw and at the oven. */
+const lines = (items: readonly ComponentChildren[]) => (
+  <ul class="plan-lines">
+    {items.map((item, at) => (
+      <li key={at}>{item}</li>
+    ))}
+  </ul>
+);

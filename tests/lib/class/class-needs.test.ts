@@ -4,7 +4,7 @@ import { classExercises } from '../../../content/class-exercises.ts';
 import { demoPlans } from '../../../content/demo.ts';
 import { classNeeds } from '../../../lib/class/class-needs.ts';
 import { planned, readPlan } from '../../../lib/class/read-plan.ts';
-import { verdict } from '../../../lib/class/verdict.ts';
+import { overfullWeeks, verdict } from '../../../lib/class/verdict.ts';
 import type { ClassPlan } from '../../../lib/files/class-plan.ts';
 
 const exercises = await classExercises();
@@ -80,6 +80,25 @@ describe('hours', () => {
     expect(needs.weeks.at(-1)?.number).toBe(0);
     expect(needs.weeks.at(-1)?.demand).toBeCloseTo((57.125 - 48.125) * 16, 6);
   });
+});
+
+it('exercises fixed to a week can overfill it: the plan names the week and its hours', () => {
+  expect(verdict(needsOf(first).needs).weeks).toBe('');
+  const crowded = {
+    ...first,
+    exercises: first.exercises.map((row) =>
+      ['flat-bead', 'groove-2g'].includes(row.exercise) ? { ...row, week: '3' } : row,
+    ),
+  };
+  const { needs } = needsOf(crowded);
+  const third = needs.weeks.find(({ number }) => number === 3);
+  const over = Math.round(((third?.demand ?? 0) - (third?.supply ?? 0)) * 60);
+  expect(over).toBeGreaterThan(0);
+  const { weeks } = verdict(needs);
+  const [, hours, minutes = '0'] = /: (\d+) h(?: (\d+) min)? in week 3\./.exec(weeks) ?? [];
+  expect(60 * Number(hours) + Number(minutes)).toBe(over);
+  expect(overfullWeeks(needs).get(3)).toContain('too many');
+  expect([...overfullWeeks(needs).keys()]).toEqual([3]);
 });
 
 it('weeks add up to the term, in hours, pieces, attempts and electrodes', () => {
