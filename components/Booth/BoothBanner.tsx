@@ -10,6 +10,8 @@ export interface Place {
   title: string;
   /** Of its heading. */
   id: string;
+  /** It stays as it is. */
+  kept?: boolean;
 }
 
 interface Props {
@@ -56,8 +58,8 @@ export default function BoothBanner({ read: { booth, problems }, standard, place
       ))}
       {words.length > 0 && <Where places={places} />}
       <p class="quiet">
-        The facts and the sentences of the text keep the standard numbers. The label on the
-        electrode box and your instructor rule over a link.
+        The sentences of the text, its tables and its figures keep the standard numbers, and so do
+        practice problems. The label on the electrode box and your instructor rule over a link.
       </p>
       <p class="screen-only">
         <a href={standard}>Back to the standard numbers</a>
@@ -68,21 +70,32 @@ export default function BoothBanner({ read: { booth, problems }, standard, place
 
 function Where({ places }: { places: readonly Place[] | undefined }) {
   if (!places) return <p role="status">Working the examples again …</p>;
-  if (places.length === 0)
-    return <p role="status">Nothing on this page asks for them: all of it is standard.</p>;
+  const used = places.filter(({ kept }) => !kept);
+  const kept = places.filter((place) => place.kept);
   return (
-    <p role="status">
-      Used in{' '}
-      {places.map(({ kind, title, id }, index) => (
-        <span key={id}>
-          {index > 0 && ', '}
-          the {kind} <a href={`#${id}`}>{title}</a>
-        </span>
-      ))}
-      .
-    </p>
+    <div role="status">
+      <p>
+        {used.length === 0
+          ? 'Nothing on this page asks for them: all of it is standard.'
+          : list('Used in', used)}
+      </p>
+      {used.length > 0 && kept.length > 0 && <p>{list('Standard as before:', kept)}</p>}
+    </div>
   );
 }
+
+const list = (before: string, places: readonly Place[]) => (
+  <>
+    {before}{' '}
+    {places.map(({ kind, title, id }, index) => (
+      <span key={id}>
+        {index > 0 && ', '}
+        the {kind} <a href={`#${id}`}>{title}</a>
+      </span>
+    ))}
+    .
+  </>
+);
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 

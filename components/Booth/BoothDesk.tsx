@@ -1,17 +1,10 @@
 import { Component, type ComponentType } from 'preact';
-import { type Booth, boothParameters, longestTexts, queryOf } from '../../lib/booth/booth-link.ts';
-import { shownBoothNumber } from '../../lib/booth/booth-number.ts';
-import {
-  type BoothWordInLink,
-  boothQuantities,
-  boothQuantity,
-} from '../../lib/booth/booth-quantities.ts';
+import { type Booth, boothParameters, queryOf } from '../../lib/booth/booth-link.ts';
 import type { ExerciseSheet } from '../../lib/booth/exercise-sheet.ts';
-import { type System, unitFor, unitSign } from '../../lib/units.ts';
+import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import { to } from '../Page/to.ts';
 import Said from '../Reasons/Said.tsx';
-import type BoothSheets from './BoothSheets.tsx';
 import type { Printed } from './BoothSheets.tsx';
 import {
   deskQuery,
@@ -22,30 +15,19 @@ import {
   type Task,
   taskQuery,
 } from './desk-address.ts';
-import type { fitSheets, fitSheetsSoon } from './fit-sheets.ts';
-import type { outOfRange } from './out-of-range.ts';
-import type RotationList from './RotationList.tsx';
+import type * as parts from './desk-parts.ts';
+import { fetchSheet } from './fetch-sheet.ts';
+import type { Group } from './pick-groups.ts';
 import { taskBooths } from './task-booths.ts';
 import type { Worked, workNumbers } from './work-numbers.ts';
-
-/** What the page offers to choose from, as its own list stands there. */
-export interface Group {
-  title: string;
-  picks: readonly { value: string; title: string }[];
-}
 
 export interface Props {
   groups: readonly Group[];
   /** These come in files of their own, beside this one. */
   parts: {
     QrCode: ComponentType<{ text: string; name: string }>;
-    BoothSheets: typeof BoothSheets;
-    RotationList: typeof RotationList;
-    fitSheets: typeof fitSheets;
-    fitSheetsSoon: typeof fitSheetsSoon;
-    outOfRange: typeof outOfRange;
     workNumbers: typeof workNumbers;
-  };
+  } & typeof parts;
 }
 
 interface State {
@@ -62,7 +44,6 @@ interface State {
 
 const fetching = 'Fetching the exercise …';
 const ready = 'Link and sheet are ready below.';
-const words = Object.keys(boothQuantities) as BoothWordInLink[];
 
 /** Choose a task, set what the booth uses, take the link, print the sheets. */
 export default class BoothDesk extends Component<Props, State> {
@@ -225,9 +206,12 @@ export default class BoothDesk extends Component<Props, State> {
   };
 
   override render() {
-    const { task, rotation, said, problems } = this.state;
+    const { task, rotation, said, problems, system, sheets } = this.state;
     const { groups } = this.props;
-    const { QrCode, BoothSheets, RotationList } = this.props.parts;
+    const { QrCode, BoothSheets, LinkList, NumbersForm, PlacesForm, RotationList } =
+      this.props.parts;
+    const read = taskBooths(task, system);
+    const sheet = sheets[task.pick.split('/')[1] ?? ''];
     const printed = this.printed();
     // Until then the codes would lead to no lesson.
     const unready = printed.length === 0 || printed.some(({ sheet }) => sheet === fetching);
@@ -268,10 +252,29 @@ export default class BoothDesk extends Component<Props, State> {
               <Said text={problem} />
             </p>
           ))}
-          {this.numbers()}
-          {this.places()}
+          <NumbersForm
+            typed={task.typed}
+            system={system}
+            problems={read.problems}
+            exercise={typeof sheet === 'object' ? sheet : undefined}
+            booth={read.booths[0]}
+            onType={(typed) => this.change({ typed })}
+          />
+          <PlacesForm
+            task={task}
+            problem={read.problems.places}
+            onChange={(part) => this.change(part)}
+          />
         </form>
-        {task.pick !== '' && !unknown && this.isReady(task.pick) && this.links()}
+        {task.pick !== '' && !unknown && this.isReady(task.pick) && (
+          <LinkList
+            links={read.booths.map((booth) => ({
+              place: booth.place,
+              link: this.linkOf(task, booth),
+            }))}
+            onCopy={this.copy}
+          />
+        )}
         <p class="booth-actions screen-only">
           <button type="button" disabled={task.pick === '' || unknown} onClick={this.add}>
             Add to the rotation
@@ -300,181 +303,7 @@ export default class BoothDesk extends Component<Props, State> {
       </>
     );
   }
-
-  private numbers() {
-    const { task, system, sheets } = this.state;
-    const { problems, booths } = taskBooths(task, system);
-    const sheet = sheets[task.pick.split('/')[1] ?? ''];
-    const exercise = typeof sheet === 'object' ? sheet : undefined;
-    const range = exercise && booths[0] && this.props.parts.outOfRange(exercise, booths[0]);
-    return (
-      <fieldset>
-        <legend>
-          <h2>What this booth uses</h2>
-        </legend>
-        <p class="quiet">Leave a box empty, and the lesson’s own number stands.</p>
-        <div class="booth-numbers">
-          {words.map((word) => {
-            const it = boothQuantity(word);
-            const id = `booth-${word}`;
-            const usual = exercise?.usual[word];
-            const change = (text: string) =>
-              this.change({ typed: { ...task.typed, [word]: text } });
-            return (
-              <div key={word} class="field">
-                <label for={id}>
-                  {it.label}
-                  {'unit' in it && ` (${unitSign(unitFor(it.unit, system))})`}
-                </label>
-                {'choices' in it ? (
-                  <select
-                    id={id}
-                    value={task.typed[word] ?? ''}
-                    aria-describedby={`${id}-problem`}
-                    onChange={(event) => change(event.currentTarget.value)}
-                  >
-                    <option value="">as in the lesson</option>
-                    {it.choices.map((choice) => (
-                      <option key={choice} value={choice}>
-                        {choice}
-                      </option>
-                    ))}
-                  </select>
-                ) : (
-                  <input
-                    id={id}
-                    type="text"
-                    autocomplete="off"
-                    spellcheck={false}
-                    value={task.typed[word] ?? ''}
-                    placeholder={
-                      usual ? shownBoothNumber(word, usual.replace(' ', ''))[system] : undefined
-                    }
-                    aria-invalid={problems[word] !== undefined}
-                    aria-describedby={`${id}-problem`}
-                    onInput={(event) => change(event.currentTarget.value)}
-                  />
-                )}
-                <p class="problem" id={`${id}-problem`}>
-                  {problems[word] && <Said text={problems[word]} />}
-                  {word === 'current' && !problems[word] && range}
-                </p>
-              </div>
-            );
-          })}
-        </div>
-      </fieldset>
-    );
-  }
-
-  private places() {
-    const { task, system } = this.state;
-    const { problems } = taskBooths(task, system);
-    return (
-      <fieldset>
-        <legend>
-          <h2>Whose booth</h2>
-        </legend>
-        <div class="booth-numbers">
-          <div class="field">
-            <label for="booth-places">
-              Booth or machine; several: <span class="quiet">7-10, 12</span>
-            </label>
-            <input
-              id="booth-places"
-              type="text"
-              autocomplete="off"
-              value={task.places}
-              maxLength={200}
-              aria-invalid={problems.places !== undefined}
-              aria-describedby="booth-places-problem"
-              onInput={(event) => this.change({ places: event.currentTarget.value })}
-            />
-            <p class="problem" id="booth-places-problem">
-              {problems.places}
-            </p>
-          </div>
-          <div class="field">
-            <label for="booth-group">Group</label>
-            <input
-              id="booth-group"
-              type="text"
-              autocomplete="off"
-              value={task.group}
-              maxLength={longestTexts.group}
-              onInput={(event) => this.change({ group: event.currentTarget.value })}
-            />
-          </div>
-          <div class="field">
-            <label for="booth-units">Units the link opens in</label>
-            <select
-              id="booth-units"
-              value={task.units}
-              onChange={(event) =>
-                this.change({ units: event.currentTarget.value as Task['units'] })
-              }
-            >
-              <option value="">the reader’s own</option>
-              <option value="us">inch</option>
-              <option value="metric">metric</option>
-            </select>
-          </div>
-        </div>
-        <div class="field booth-wide">
-          <label for="booth-note">Note to the learner</label>
-          <input
-            id="booth-note"
-            type="text"
-            autocomplete="off"
-            value={task.note}
-            maxLength={longestTexts.note}
-            aria-describedby="booth-note-help"
-            onInput={(event) => this.change({ note: event.currentTarget.value })}
-          />
-          <p class="field-range" id="booth-note-help">
-            Up to {longestTexts.note} letters. It travels in the link, so no names. A shorter note
-            makes a coarser code, which is read from farther away.
-          </p>
-        </div>
-      </fieldset>
-    );
-  }
-
-  private links() {
-    const { task, system } = this.state;
-    const { booths } = taskBooths(task, system);
-    return (
-      <section class="screen-only" aria-labelledby="booth-links">
-        <h2 id="booth-links">{booths.length === 1 ? 'The link' : `${booths.length} links`}</h2>
-        <ul class="booth-links">
-          {booths.map((booth) => {
-            const link = this.linkOf(task, booth);
-            return (
-              <li key={booth.place ?? ''}>
-                {booth.place && <b>Booth {booth.place} </b>}
-                <a href={link}>{link}</a>{' '}
-                <button type="button" onClick={() => this.copy(link)}>
-                  Copy
-                  <span class="unseen"> the link{booth.place && ` of booth ${booth.place}`}</span>
-                </button>
-              </li>
-            );
-          })}
-        </ul>
-      </section>
-    );
-  }
 }
 
 const workKey = (slug: string, { numbers }: Booth): string =>
   `${slug} ${queryOf(boothParameters({ numbers }))}`;
-
-async function fetchSheet(slug: string): Promise<ExerciseSheet | string> {
-  try {
-    const answered = await fetch(`${to('/')}exercises/${slug}.json`);
-    if (answered.ok) return (await answered.json()) as ExerciseSheet;
-    return `The exercise “${slug}” could not be fetched. The rest stands.`;
-  } catch {
-    return `The exercise “${slug}” could not be fetched: no connection. Reload when there is one.`;
-  }
-}

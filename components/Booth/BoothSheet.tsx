@@ -1,12 +1,14 @@
 import type { ComponentType } from 'preact';
 import type { Booth } from '../../lib/booth/booth-link.ts';
 import { shownBoothNumber } from '../../lib/booth/booth-number.ts';
-import { type BoothWordInLink, boothQuantity } from '../../lib/booth/booth-quantities.ts';
+import type { BoothWordInLink } from '../../lib/booth/booth-quantities.ts';
 import type { ExerciseSheet } from '../../lib/booth/exercise-sheet.ts';
 import PlateFromAbove from '../Coupon/PlateFromAbove.tsx';
 import Said from '../Reasons/Said.tsx';
 import Both from '../Units/Both.tsx';
 import GradingTable from './GradingTable.tsx';
+import { hasRoot } from './out-of-range.ts';
+import { wordLabel } from './word-label.ts';
 import type { Worked } from './work-numbers.ts';
 
 interface Props {
@@ -101,6 +103,9 @@ function Setting({ exercise, booth }: { exercise: ExerciseSheet | undefined; boo
   const facts = exercise
     ? exercise.procedure.filter(({ name }) => !/^(Steel|Cleaning|Technique|Preheat)$/.test(name))
     : [];
+  const rooted = exercise !== undefined && hasRoot(exercise);
+  const ownCurrent = (name: string) =>
+    rooted && /, root\b/.test(name) ? booth.numbers.rootcurrent : booth.numbers.current;
   const long =
     exercise?.procedure.filter(({ name }) => /^(Preheat|Cleaning|Technique)$/.test(name)) ?? [];
   return (
@@ -109,7 +114,7 @@ function Setting({ exercise, booth }: { exercise: ExerciseSheet | undefined; boo
       <dl>
         {words.map(([word, text]) => (
           <div key={word} class="booth-own">
-            <dt>{boothQuantity(word).label}, this booth</dt>
+            <dt>{wordLabel(word, rooted)}, this booth</dt>
             <dd>
               <Both {...shownBoothNumber(word, text)} />
             </dd>
@@ -143,9 +148,7 @@ function Setting({ exercise, booth }: { exercise: ExerciseSheet | undefined; boo
           <div key={name}>
             <dt>
               <Said
-                text={
-                  name.startsWith('Current') && booth.numbers.current ? `${name}, standard` : name
-                }
+                text={name.startsWith('Current') && ownCurrent(name) ? `${name}, standard` : name}
               />
             </dt>
             <dd>

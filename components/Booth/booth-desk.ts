@@ -1,17 +1,7 @@
 /** Brings the booth page to life. */
 import { h, render } from 'preact';
-import BoothDesk, { type Group, type Props } from './BoothDesk.tsx';
+import BoothDesk, { type Props } from './BoothDesk.tsx';
+import { takeGroups } from './pick-groups.ts';
 
-export function openDesk(place: HTMLElement, parts: Props['parts']): void {
-  const groups = [...place.querySelectorAll('optgroup')].map(
-    (group): Group => ({
-      title: group.label,
-      picks: [...group.querySelectorAll('option')].map(({ value, text }) => ({
-        value,
-        title: text,
-      })),
-    }),
-  );
-  place.replaceChildren();
-  render(h(BoothDesk, { groups, parts }), place);
-}
+export const openDesk = (place: HTMLElement, parts: Props['parts']): void =>
+  render(h(BoothDesk, { groups: takeGroups(place), parts }), place);

@@ -4,6 +4,7 @@
  */
 import { h, render } from 'preact';
 import { boothParameters, queryOf } from '../../lib/booth/booth-link.ts';
+import { shownBoothNumber } from '../../lib/booth/booth-number.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import BoothBanner, { type Place } from './BoothBanner.tsx';
 import { boothGiven } from './booth-given.ts';
@@ -17,6 +18,7 @@ async function followBooth(): Promise<void> {
   const show = (places: readonly Place[] | undefined) =>
     render(h(BoothBanner, { read: boothHere(), standard: addressWithoutBooth(), places }), box);
   show(undefined);
+  followInFacts();
   const forms = await formsThatFollow();
   carryAlong();
   const examples = document.querySelectorAll<HTMLElement>('.worked-example');
@@ -24,6 +26,30 @@ async function followBooth(): Promise<void> {
   const { followInExample } = await import('./follow-in-example.ts');
   const followed = await Promise.all([...examples].map(followInExample));
   show([...followed.filter((place) => place !== undefined), ...forms]);
+}
+
+/** The electrodes among the facts under the title: the first of several is the one for the root. */
+function followInFacts(): void {
+  const { numbers } = boothHere().booth;
+  for (const name of document.querySelectorAll('main .head .plate dt')) {
+    const fact = name.nextElementSibling;
+    if (name.textContent?.trim() !== 'Electrode' || !fact) continue;
+    const sizes = [...fact.querySelectorAll('.us')];
+    for (const [place, us] of sizes.entries()) {
+      const first = place === 0 && sizes.length > 1;
+      if (!first && place < sizes.length - 1) continue;
+      const [word, kind] = first
+        ? (['rootelectrode', 'rootclass'] as const)
+        : (['electrode', 'class'] as const);
+      const text = us.previousSibling;
+      if (numbers[kind] && text)
+        text.textContent = (text.textContent ?? '').replace(/E\d{4}\S*(?=,)/, numbers[kind]);
+      if (!numbers[word]) continue;
+      const shown = shownBoothNumber(word, numbers[word]);
+      us.textContent = shown.us;
+      if (us.nextElementSibling) us.nextElementSibling.textContent = shown.metric;
+    }
+  }
 }
 
 /** A calculator that is opened from here opens with the same numbers. */

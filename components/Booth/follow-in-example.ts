@@ -19,23 +19,32 @@ import { calculationOf, givenOf, type Line, wantedOf } from './read-example.ts';
 
 let count = 0;
 
-/** Undefined where the booth's numbers do not touch the example, or it cannot follow them. */
+/** Where the example is; `kept` where the booth's numbers do not touch it, or it cannot follow them. */
 export async function followInExample(box: HTMLElement): Promise<Place | undefined> {
+  const heading = box.querySelector('h3');
+  if (!heading) return undefined;
+  count += 1;
+  heading.id ||= `booth-example-${count}`;
+  const place = { kind: 'example', title: heading.textContent ?? '', id: heading.id } as const;
+  return (await worked(box)) ? place : { ...place, kept: true };
+}
+
+async function worked(box: HTMLElement): Promise<boolean> {
   const link = box.querySelector<HTMLAnchorElement>('p:last-child > a');
   const id = calculationOf(link?.pathname ?? '');
-  if (!id) return undefined;
+  if (!id) return false;
   const calculation = await loadCalculation(id);
   const fitted = fitBooth(id, calculation.inputs, boothHere().booth.numbers);
   const names = Object.keys(fitted);
-  if (names.length === 0) return undefined;
+  if (names.length === 0) return false;
   const given = givenOf(calculation, linesOf(box, 'givens'));
-  if (!given) return undefined;
+  if (!given) return false;
   const answered = answer(calculation, { ...given, ...fitted });
   if (!answered.ok) {
     const [problem] = answered.problems;
     const why = problem ? speak(problem.text, currentSystem()) : '';
     tell(box, `This example keeps its own numbers. With those of the booth: ${why}.`);
-    return undefined;
+    return false;
   }
   const outputs: Record<string, Output> = calculation.outputs;
   const wanted = wantedOf(
@@ -74,11 +83,7 @@ export async function followInExample(box: HTMLElement): Promise<Place | undefin
     box,
     `Worked with the numbers of the booth: ${labels.join(', ')}. The story keeps the standard ones.`,
   );
-  const heading = box.querySelector('h3');
-  if (!heading) return undefined;
-  count += 1;
-  heading.id ||= `booth-example-${count}`;
-  return { kind: 'example', title: heading.textContent ?? '', id: heading.id };
+  return true;
 }
 
 /** Writes the rows anew: the booth may give what the example had left to its default. */

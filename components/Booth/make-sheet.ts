@@ -31,11 +31,12 @@ export async function makeSheet(
     rods: await rodTexts(electrodes),
     procedure: data.procedure ? procedureFacts(data.procedure, electrodes) : [],
     currents: data.procedure
-      ? currentsOf(data.procedure, electrodes).map(({ name, start, range: [low, high] }) => ({
+      ? currentsOf(data.procedure, electrodes).map(({ name, start, range: [low, high], root }) => ({
           electrode: name,
           start,
           low,
           high,
+          ...(root && { root }),
         }))
       : [],
     usual: usualOf(data),
@@ -70,15 +71,32 @@ function numbersOf({ numbers, procedure, electrodes, position }: Exercise): Shee
 
 function usualOf({ electrodes, procedure, coupon }: Exercise): ExerciseSheet['usual'] {
   const [thickness] = coupon[0]?.section?.split(/\s+x\s+/) ?? [];
+  const metal = thickness ? { thickness } : {};
+  const currents = procedure ? currentsOf(procedure, electrodes) : [];
+  const root = currents.find((it) => it.root);
+  const fill = currents.filter((it) => !it.root).at(-1);
+  if (root && fill)
+    return {
+      ...metal,
+      ...setting('rootclass', root.classification),
+      ...setting('rootelectrode', root.diameter),
+      rootcurrent: root.start,
+      ...setting('class', fill.classification),
+      ...setting('electrode', fill.diameter),
+      current: fill.start,
+    };
   return {
     ...(electrodes[0] && {
       class: electrodes[0].classification,
       electrode: electrodes[0].diameter,
     }),
     ...(procedure && { current: procedure.current }),
-    ...(thickness && { thickness }),
+    ...metal,
   };
 }
+
+const setting = (word: string, text: string | undefined) =>
+  text === undefined ? {} : { [word]: text };
 
 function pointOf({ item, limit, amount, metric, source, at, known }: Exercise['grading'][number]) {
   const braced = metric ? `{${amount}|${metric}}` : `{${amount}}`;

@@ -34,6 +34,9 @@ interface Current {
   name: string;
   /** The electrode it belongs to; none where the procedure names one for all. */
   diameter: string | undefined;
+  classification: string | undefined;
+  /** It is for the root alone. */
+  root: boolean;
   start: string;
   range: readonly [string, string];
 }
@@ -49,14 +52,20 @@ export function currentsOf(
   return [
     {
       name: main ? nameOf(main) : 'Current',
-      diameter: (main || electrodes[0])?.diameter,
+      ...rodOf(main || electrodes[0]),
       start: procedure.current,
       range: procedure.currentRange,
     },
     ...electrodes.flatMap((it): Current[] =>
       it.current && it.currentRange
-        ? [{ name: nameOf(it), diameter: it.diameter, start: it.current, range: it.currentRange }]
+        ? [{ name: nameOf(it), ...rodOf(it), start: it.current, range: it.currentRange }]
         : [],
     ),
   ];
 }
+
+const rodOf = (it: Exercise['electrodes'][number] | undefined) => ({
+  diameter: it?.diameter,
+  classification: it?.classification,
+  root: /^root\b/.test(it?.for ?? ''),
+});

@@ -4,18 +4,15 @@ import type { GradedCoupon, GradedExercise, GradingBook } from '../../lib/files/
 import { type Rubric, rubricOf, standardRubric } from '../../lib/grading/rubric.ts';
 import { changed, redone, type Undo, undone, undoOf } from '../../lib/undo.ts';
 import type { System } from '../../lib/units.ts';
+import { fetchSheet } from '../Booth/fetch-sheet.ts';
+import type { Group } from '../Booth/pick-groups.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
-import { to } from '../Page/to.ts';
 import Said from '../Reasons/Said.tsx';
 import { today } from '../Shelf/today.ts';
 import type * as files from './grading-files.ts';
 import type * as judged from './grading-rubric.ts';
 import type * as tables from './grading-tables.ts';
 
-export interface Group {
-  title: string;
-  picks: readonly { value: string; title: string }[];
-}
 export type Parts = typeof files & typeof judged & typeof tables;
 
 interface Props {
@@ -82,13 +79,7 @@ export default class GradingDesk extends Component<Props, State> {
     }
     this.setState({ pick: slug, sheet: undefined, at: 0, said: [] });
     if (slug === '') return;
-    let sheet: ExerciseSheet | string;
-    try {
-      const answered = await fetch(`${to('/')}exercises/${slug}.json`);
-      sheet = answered.ok ? await answered.json() : 'This exercise could not be fetched';
-    } catch {
-      sheet = 'This exercise could not be fetched: no connection. Reload when there is one';
-    }
+    const sheet = await fetchSheet(slug);
     if (this.state.pick === slug) this.setState({ sheet });
   }
 

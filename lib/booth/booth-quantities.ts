@@ -15,26 +15,36 @@ export interface BoothWord extends Named {
 }
 export type BoothQuantity = BoothSize | BoothWord;
 
-/** By the word that stands in the link. A word is never given another meaning. */
+const diameters = {
+  unit: 'in',
+  limits: {
+    min: 0.04,
+    max: 0.3125,
+    why: 'covered electrodes are made from {1/16 in} to {5/16 in}',
+  },
+} as const;
+const currents = {
+  unit: 'A',
+  limits: { min: 20, max: 550, why: 'covered electrodes run between {20 A} and {550 A}' },
+} as const;
+
+/**
+ * By the word that stands in the link. A word is never given another meaning. Those of the root stand
+ * beside the others where a joint has an electrode of its own for its root.
+ */
 export const boothQuantities = {
+  rootclass: {
+    label: 'Classification, root pass',
+    choices: classifications,
+  },
+  rootelectrode: { label: 'Electrode diameter, root pass', ...diameters },
+  rootcurrent: { label: 'Current, root pass', ...currents },
   class: {
     label: 'Classification',
     choices: classifications,
   },
-  electrode: {
-    label: 'Electrode diameter',
-    unit: 'in',
-    limits: {
-      min: 0.04,
-      max: 0.3125,
-      why: 'covered electrodes are made from {1/16 in} to {5/16 in}',
-    },
-  },
-  current: {
-    label: 'Current',
-    unit: 'A',
-    limits: { min: 20, max: 550, why: 'covered electrodes run between {20 A} and {550 A}' },
-  },
+  electrode: { label: 'Electrode diameter', ...diameters },
+  current: { label: 'Current', ...currents },
   voltage: {
     label: 'Arc voltage',
     unit: 'V',
@@ -82,3 +92,6 @@ export const boothQuantity = (word: BoothWordInLink): BoothQuantity => boothQuan
 
 export const isBoothWord = (word: string): word is BoothWordInLink =>
   Object.hasOwn(boothQuantities, word);
+
+/** What is set for the root alone. */
+export const isOfRoot = (word: BoothWordInLink): boolean => word.startsWith('root');

@@ -40,6 +40,8 @@ export interface ExerciseSheet {
     start: string;
     low: string;
     high: string;
+    /** It is for the root, where another electrode fills the joint. */
+    root?: boolean;
   }[];
   /** Thickness and diameter as the exercise has them, for the boxes of the booth page. */
   usual: Readonly<Partial<Record<string, string>>>;

@@ -4,10 +4,13 @@ import type { Classification } from '../tables/classifications.ts';
 import { readDigits } from '../tables/electrodes-a5.1.ts';
 import { sameKind } from '../units.ts';
 import type { Booth } from './booth-link.ts';
-import { type BoothWordInLink, boothQuantities } from './booth-quantities.ts';
+import { type BoothWordInLink, boothQuantities, isOfRoot } from './booth-quantities.ts';
 
 /** The inputs that take a quantity, by name; an input of another kind is left alone. */
 const feeds: Readonly<Record<BoothWordInLink, readonly string[]>> = {
+  rootclass: [],
+  rootelectrode: [],
+  rootcurrent: [],
   class: ['classification', 'electrodeKind'],
   electrode: ['diameter', 'coreDiameter'],
   current: ['current', 'wanted'],
@@ -31,6 +34,11 @@ const meansOtherwise: Readonly<Record<string, readonly string[]>> = {
   'fillet-profile': ['leg'],
 };
 
+/** What belongs to the root alone goes to the calculations about a root. */
+const ofRoot: Readonly<Record<string, Partial<Record<BoothWordInLink, readonly string[]>>>> = {
+  'root-fit-up': { rootelectrode: ['diameter'] },
+};
+
 /** What the booth gives to the calculation `id`: input names and texts as a reader would type them. */
 export function fitBooth(
   id: string,
@@ -38,8 +46,12 @@ export function fitBooth(
   numbers: Booth['numbers'],
 ): Record<string, string> {
   const fitted: Record<string, string> = {};
-  for (const [word, text] of Object.entries(numbers) as [BoothWordInLink, string][])
-    for (const name of feeds[word]) {
+  // Those of the root come last, so that they stand over the general ones.
+  const words = (Object.entries(numbers) as [BoothWordInLink, string][]).toSorted(
+    ([a], [b]) => Number(isOfRoot(a)) - Number(isOfRoot(b)),
+  );
+  for (const [word, text] of words)
+    for (const name of [...feeds[word], ...(ofRoot[id]?.[word] ?? [])]) {
       if (!Object.hasOwn(inputs, name) || meansOtherwise[id]?.includes(name)) continue;
       const value = valueFor(inputs[name] as Input, word, text);
       if (value !== undefined) fitted[name] = value;

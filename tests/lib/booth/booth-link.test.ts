@@ -14,6 +14,9 @@ import { type BoothWordInLink, boothQuantities } from '../../../lib/booth/booth-
 
 const words = Object.keys(boothQuantities) as BoothWordInLink[];
 const typed: Record<BoothWordInLink, readonly string[]> = {
+  rootclass: ['E6010', 'E6011'],
+  rootelectrode: ['1/8 in', '3.2 mm'],
+  rootcurrent: ['78', '85 A'],
   class: ['E7018', 'E6010', 'e7018-1'],
   electrode: ['1/8 in', '3/32', '3.2 mm', '0.156 in'],
   current: ['125', '130 A', '97.5 A', '97,5'],

@@ -39,6 +39,16 @@ describe('the numbers of a booth', () => {
   ])('%s takes what it asks for', (id, expected) => {
     expect(fitted(id)).toEqual(expected);
   });
+  it('give the electrode of the root to the root, and the other one to everything else', () => {
+    const numbers = { electrode: '1/8in', rootelectrode: '3/32in' };
+    const inputsOf = (id: string) => all.find((it) => it.id === id)?.calculation.inputs ?? {};
+    const fit = (id: string) => fitBooth(id, inputsOf(id), numbers);
+    expect(fit('root-fit-up')).toEqual({ diameter: '3/32in' });
+    expect(fit('weave-width')).toEqual({ diameter: '1/8in' });
+    expect(fitBooth('root-fit-up', inputsOf('root-fit-up'), { electrode: '1/8in' })).toEqual({
+      diameter: '1/8in',
+    });
+  });
   it('tell the two kinds of overlap apart: a share is no answer to “is there overlap?”', () => {
     expect(fitted('visual-check')).not.toHaveProperty('overlap');
     expect(fitted('bead-overlap')).toHaveProperty('overlap', '40');
