@@ -73,14 +73,12 @@ function Where({ places }: { places: readonly Place[] | undefined }) {
   const used = places.filter(({ kept }) => !kept);
   const kept = places.filter((place) => place.kept);
   return (
-    <div role="status">
-      <p>
-        {used.length === 0
-          ? 'Nothing on this page asks for them: all of it is standard.'
-          : list('Used in', used)}
-      </p>
-      {used.length > 0 && kept.length > 0 && <p>{list('Standard as before:', kept)}</p>}
-    </div>
+    <p role="status">
+      {used.length === 0
+        ? 'No example or calculator of this page asks for them.'
+        : list('Used in', used)}{' '}
+      {used.length > 0 && kept.length > 0 && list('Standard as before:', kept)}
+    </p>
   );
 }
 

@@ -34,11 +34,11 @@ async function worked(box: HTMLElement): Promise<boolean> {
   const id = calculationOf(link?.pathname ?? '');
   if (!id) return false;
   const calculation = await loadCalculation(id);
-  const fitted = fitBooth(id, calculation.inputs, boothHere().booth.numbers);
-  const names = Object.keys(fitted);
-  if (names.length === 0) return false;
   const given = givenOf(calculation, linesOf(box, 'givens'));
   if (!given) return false;
+  const fitted = fitBooth(id, calculation.inputs, boothHere().booth.numbers, given);
+  const names = Object.keys(fitted);
+  if (names.length === 0) return false;
   const answered = answer(calculation, { ...given, ...fitted });
   if (!answered.ok) {
     const [problem] = answered.problems;

@@ -25,7 +25,7 @@ export async function workNumbers(
     const calculation = await loadCalculation(of);
     const answered = answer(calculation, {
       ...given,
-      ...fitBooth(of, calculation.inputs, numbers),
+      ...fitBooth(of, calculation.inputs, numbers, given),
     });
     if (!answered.ok) {
       const [problem] = answered.problems;

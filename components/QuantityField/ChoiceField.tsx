@@ -1,27 +1,17 @@
 import type { ChoiceInput } from '../../lib/calculation.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
-import Kept from './Kept.tsx';
-import Problems from './Problems.tsx';
+import FieldFrame from './FieldFrame.tsx';
 
 type Props = FieldProps & { input: ChoiceInput };
 
 /** One of a few words. A word from a link that is not among them is kept and shown. */
-export default function ChoiceField({
-  id,
-  input,
-  entry,
-  given,
-  system,
-  problems,
-  texts,
-  onEntry,
-}: Props) {
+export default function ChoiceField(props: Props) {
+  const { id, input, entry, given, system, problems, onEntry } = props;
   const opened = String(given ?? (input.optional ? '' : (input.default ?? input.example)));
   const text = entry && 'text' in entry ? entry.text : opened;
   const known = input.choices.find((choice) => choice.toLowerCase() === text.trim().toLowerCase());
   return (
-    <div class="field">
-      <Kept as="label" for={id} html={texts?.label} />
+    <FieldFrame {...props}>
       <select
         id={id}
         value={known ?? text}
@@ -38,8 +28,6 @@ export default function ChoiceField({
           </option>
         ))}
       </select>
-      <Problems id={`${id}-problem`} problems={problems} system={system} />
-      <Kept as="div" html={texts?.help} />
-    </div>
+    </FieldFrame>
   );
 }

@@ -1,22 +1,13 @@
 import type { ListInput } from '../../lib/calculation.ts';
 import type { Row } from '../Calculator/entries.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
-import Kept from './Kept.tsx';
-import Problems from './Problems.tsx';
+import FieldFrame from './FieldFrame.tsx';
 
 type Props = FieldProps & { input: ListInput };
 
 /** Rows of the same shape, such as the pieces of a cut list. Cells are text with their units. */
-export default function RowsField({
-  id,
-  input,
-  entry,
-  given,
-  system,
-  problems,
-  texts,
-  onEntry,
-}: Props) {
+export default function RowsField(props: Props) {
+  const { id, input, entry, given, problems, onEntry } = props;
   const opened = (Array.isArray(given) ? given : input.optional ? [] : input.example) as Row[];
   const rows = entry && 'rows' in entry ? entry.rows : opened;
   const columns = Object.entries(input.list);
@@ -24,8 +15,7 @@ export default function RowsField({
   const set = (at: number, column: string, text: string) =>
     put(rows.map((row, index) => (index === at ? { ...row, [column]: text } : row)));
   return (
-    <fieldset class="field rows" id={id}>
-      <Kept as="legend" html={texts?.label} />
+    <FieldFrame {...props} rows>
       {rows.map((row, index) => (
         <div class="row" key={index}>
           {columns.map(([column, cell]) => {
@@ -76,8 +66,6 @@ export default function RowsField({
       >
         Add a row
       </button>
-      <Problems id={`${id}-problem`} problems={problems} system={system} />
-      <Kept as="div" html={texts?.help} />
-    </fieldset>
+    </FieldFrame>
   );
 }

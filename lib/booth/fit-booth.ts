@@ -4,7 +4,7 @@ import type { Classification } from '../tables/classifications.ts';
 import { readDigits } from '../tables/electrodes-a5.1.ts';
 import { sameKind } from '../units.ts';
 import type { Booth } from './booth-link.ts';
-import { type BoothWordInLink, boothQuantities, isOfRoot } from './booth-quantities.ts';
+import { type BoothWordInLink, boothQuantities } from './booth-quantities.ts';
 
 /** The inputs that take a quantity, by name; an input of another kind is left alone. */
 const feeds: Readonly<Record<BoothWordInLink, readonly string[]>> = {
@@ -34,29 +34,38 @@ const meansOtherwise: Readonly<Record<string, readonly string[]>> = {
   'fillet-profile': ['leg'],
 };
 
-/** What belongs to the root alone goes to the calculations about a root. */
-const ofRoot: Readonly<Record<string, Partial<Record<BoothWordInLink, readonly string[]>>>> = {
-  'root-fit-up': { rootelectrode: ['diameter'] },
-};
-
-/** What the booth gives to the calculation `id`: input names and texts as a reader would type them. */
+/**
+ * What the booth gives to the calculation `id`: input names and texts as a reader would type them.
+ * @param given what the calculation is asked with, where that tells whether it is about a root
+ */
 export function fitBooth(
   id: string,
   inputs: Inputs,
   numbers: Booth['numbers'],
+  given: Readonly<Record<string, unknown>> = {},
 ): Record<string, string> {
+  const ofThis = id === 'root-fit-up' || given.use === 'open root' ? forRoot(numbers) : numbers;
   const fitted: Record<string, string> = {};
-  // Those of the root come last, so that they stand over the general ones.
-  const words = (Object.entries(numbers) as [BoothWordInLink, string][]).toSorted(
-    ([a], [b]) => Number(isOfRoot(a)) - Number(isOfRoot(b)),
-  );
-  for (const [word, text] of words)
-    for (const name of [...feeds[word], ...(ofRoot[id]?.[word] ?? [])]) {
+  for (const [word, text] of Object.entries(ofThis) as [BoothWordInLink, string][])
+    for (const name of feeds[word]) {
       if (!Object.hasOwn(inputs, name) || meansOtherwise[id]?.includes(name)) continue;
       const value = valueFor(inputs[name] as Input, word, text);
       if (value !== undefined) fitted[name] = value;
     }
   return fitted;
+}
+
+/** The numbers as the root has them. Where none is its own, the booth has one electrode for all. */
+function forRoot(numbers: Booth['numbers']): Booth['numbers'] {
+  const { rootclass, rootelectrode, rootcurrent, ...others } = numbers;
+  if (!rootclass && !rootelectrode && !rootcurrent) return others;
+  const { class: _, electrode: __, current: ___, ...rest } = others;
+  return {
+    ...rest,
+    ...(rootclass && { class: rootclass }),
+    ...(rootelectrode && { electrode: rootelectrode }),
+    ...(rootcurrent && { current: rootcurrent }),
+  };
 }
 
 function valueFor(input: Input, word: BoothWordInLink, text: string): string | undefined {

@@ -42,9 +42,14 @@ describe('the numbers of a booth', () => {
   it('give the electrode of the root to the root, and the other one to everything else', () => {
     const numbers = { electrode: '1/8in', rootelectrode: '3/32in' };
     const inputsOf = (id: string) => all.find((it) => it.id === id)?.calculation.inputs ?? {};
-    const fit = (id: string) => fitBooth(id, inputsOf(id), numbers);
-    expect(fit('root-fit-up')).toEqual({ diameter: '3/32in' });
-    expect(fit('weave-width')).toEqual({ diameter: '1/8in' });
+    const takes = (id: string) => fitBooth(id, inputsOf(id), numbers);
+    expect(takes('root-fit-up')).toEqual({ diameter: '3/32in' });
+    expect(takes('weave-width')).toEqual({ diameter: '1/8in' });
+    const start = inputsOf('starting-current');
+    expect(fitBooth('starting-current', start, numbers, { use: 'open root' })).toEqual({
+      diameter: '3/32in',
+    });
+    expect(fitBooth('starting-current', start, numbers)).toEqual({ diameter: '1/8in' });
     expect(fitBooth('root-fit-up', inputsOf('root-fit-up'), { electrode: '1/8in' })).toEqual({
       diameter: '1/8in',
     });
