@@ -1,17 +1,27 @@
 import type { ChoiceInput } from '../../lib/calculation.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
-import FieldFrame from './FieldFrame.tsx';
+import Kept from './Kept.tsx';
+import Problems from './Problems.tsx';
 
 type Props = FieldProps & { input: ChoiceInput };
 
 /** One of a few words. A word from a link that is not among them is kept and shown. */
-export default function ChoiceField(props: Props) {
-  const { id, input, entry, given, system, problems, onEntry } = props;
+export default function ChoiceField({
+  id,
+  input,
+  entry,
+  given,
+  system,
+  problems,
+  texts,
+  onEntry,
+}: Props) {
   const opened = String(given ?? (input.optional ? '' : (input.default ?? input.example)));
   const text = entry && 'text' in entry ? entry.text : opened;
   const known = input.choices.find((choice) => choice.toLowerCase() === text.trim().toLowerCase());
   return (
-    <FieldFrame {...props}>
+    <div class="field">
+      <Kept as="label" for={id} html={texts?.label} />
       <select
         id={id}
         value={known ?? text}
@@ -28,6 +38,8 @@ export default function ChoiceField(props: Props) {
           </option>
         ))}
       </select>
-    </FieldFrame>
+      <Problems id={`${id}-problem`} problems={problems} system={system} />
+      <Kept as="div" html={texts?.help} />
+    </div>
   );
 }

@@ -4,7 +4,8 @@ import { type System, unitFor, unitSign } from '../../lib/units.ts';
 import { boxText, declaredUnit, opening } from '../Calculator/entries.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
 import Both from '../Units/Both.tsx';
-import FieldFrame from './FieldFrame.tsx';
+import Kept from './Kept.tsx';
+import Problems from './Problems.tsx';
 
 type Props = FieldProps & { input: QuantityInput | PrintedInput | DateInput };
 
@@ -13,7 +14,7 @@ export default class QuantityField extends Component<Props, { letters: boolean }
   override state = { letters: false };
 
   override render() {
-    const { id, input, entry, given, system, problems, onEntry } = this.props;
+    const { id, input, entry, given, system, problems, texts, onEntry } = this.props;
     const { letters } = this.state;
     const opened = { us: opening(input, given, 'us'), metric: opening(input, given, 'metric') };
     const text =
@@ -25,7 +26,8 @@ export default class QuantityField extends Component<Props, { letters: boolean }
     const declared = declaredUnit(input);
     const shown = (reader: System) => (declared ? unitSign(unitFor(declared, reader)) : '');
     return (
-      <FieldFrame {...this.props}>
+      <div class="field">
+        <Kept as="label" for={id} html={texts?.label} />
         <div class="field-box">
           <input
             id={id}
@@ -55,7 +57,9 @@ export default class QuantityField extends Component<Props, { letters: boolean }
             </button>
           )}
         </div>
-      </FieldFrame>
+        <Problems id={`${id}-problem`} problems={problems} system={system} />
+        <Kept as="div" html={texts?.help} />
+      </div>
     );
   }
 }

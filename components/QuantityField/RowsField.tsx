@@ -1,13 +1,22 @@
 import type { ListInput } from '../../lib/calculation.ts';
 import type { Row } from '../Calculator/entries.ts';
 import type { FieldProps } from '../Calculator/Field.tsx';
-import FieldFrame from './FieldFrame.tsx';
+import Kept from './Kept.tsx';
+import Problems from './Problems.tsx';
 
 type Props = FieldProps & { input: ListInput };
 
 /** Rows of the same shape, such as the pieces of a cut list. Cells are text with their units. */
-export default function RowsField(props: Props) {
-  const { id, input, entry, given, problems, onEntry } = props;
+export default function RowsField({
+  id,
+  input,
+  entry,
+  given,
+  system,
+  problems,
+  texts,
+  onEntry,
+}: Props) {
   const opened = (Array.isArray(given) ? given : input.optional ? [] : input.example) as Row[];
   const rows = entry && 'rows' in entry ? entry.rows : opened;
   const columns = Object.entries(input.list);
@@ -15,7 +24,8 @@ export default function RowsField(props: Props) {
   const set = (at: number, column: string, text: string) =>
     put(rows.map((row, index) => (index === at ? { ...row, [column]: text } : row)));
   return (
-    <FieldFrame {...props} rows>
+    <fieldset class="field rows" id={id}>
+      <Kept as="legend" html={texts?.label} />
       {rows.map((row, index) => (
         <div class="row" key={index}>
           {columns.map(([column, cell]) => {
@@ -66,6 +76,8 @@ export default function RowsField(props: Props) {
       >
         Add a row
       </button>
-    </FieldFrame>
+      <Problems id={`${id}-problem`} problems={problems} system={system} />
+      <Kept as="div" html={texts?.help} />
+    </fieldset>
   );
 }
