@@ -15,6 +15,7 @@ import {
   type Task,
   taskQuery,
 } from './desk-address.ts';
+import type * as forms from './desk-forms.ts';
 import type * as parts from './desk-parts.ts';
 import { fetchSheet } from './fetch-sheet.ts';
 import type { Group } from './pick-groups.ts';
@@ -27,7 +28,8 @@ export interface Props {
   parts: {
     QrCode: ComponentType<{ text: string; name: string }>;
     workNumbers: typeof workNumbers;
-  } & typeof parts;
+  } & typeof parts &
+    typeof forms;
 }
 
 interface State {

@@ -240,7 +240,7 @@ export default class PlanBench extends Component<PlanData, State> {
               {durationText(needs.demand.each)} a learner asked, {durationText(needs.supply.each)}{' '}
               there.
             </b>{' '}
-            {verdict(needs).booths} {verdict(needs).weeks}
+            {verdict(needs).booths} {[...overfullWeeks(needs).values()].join(' ')}
           </p>
           <SettingsForm plan={plan} problems={problems} onSetting={this.setting} />
           <details class="plan-group" open>
