@@ -1,5 +1,4 @@
-/** The files that readers save for themselves, each with the JSON Schema of its newest version. */
-import { toJsonSchema } from '@valibot/to-json-schema';
+/** The files that readers save for themselves. */
 import { classBoard } from '../files/class-board.ts';
 import { classPlan } from '../files/class-plan.ts';
 import type { FileKind } from '../files/file-kind.ts';
@@ -35,19 +34,3 @@ export const keptFiles: readonly KeptFile[] = [
     holds: 'A reviewer’s own outline and the lessons set beside each topic.',
   },
 ] as KeptFile[];
-
-/** Fields that it does not name may be there: the site passes over them. */
-export function keptSchema({ kind: { name, title, version, schema } }: KeptFile): object {
-  return {
-    $schema: 'https://json-schema.org/draft/2020-12/schema',
-    title: `${title.charAt(0).toUpperCase()}${title.slice(1)}, as a file`,
-    type: 'object',
-    properties: {
-      sixteenths: { const: name },
-      version: { const: version },
-      saved: { type: 'string', description: 'Day or moment of saving, in ISO 8601.' },
-      data: toJsonSchema(schema, { target: 'draft-2020-12' }),
-    },
-    required: ['sixteenths', 'version', 'data'],
-  };
-}

@@ -3,9 +3,10 @@ import Ajv from 'ajv/dist/2020.js';
 import addFormats from 'ajv-formats';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { keptSchema } from '../../../content/kept-schema.ts';
 import { settings } from '../../../lib/class/settings.ts';
 import { readFile, writeFile } from '../../../lib/files/file-kind.ts';
-import { keptFiles, keptSchema } from '../../../lib/published/kept-files.ts';
+import { keptFiles } from '../../../lib/published/kept-files.ts';
 
 const day = fc.integer({ min: 1, max: 28 }).map((it) => `2026-02-${String(it).padStart(2, '0')}`);
 const slug = fc.constantFrom('flat-bead', 'fillet-2f', 'groove-3g');

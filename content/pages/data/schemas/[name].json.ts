@@ -1,5 +1,6 @@
-import { keptFiles, keptSchema } from '../../../../lib/published/kept-files.ts';
+import { keptFiles } from '../../../../lib/published/kept-files.ts';
 import { schemas } from '../../../../lib/published/schemas.ts';
+import { keptSchema } from '../../../kept-schema.ts';
 
 const kept = keptFiles.map((file) => [file.kind.name, keptSchema(file)] as const);
 
