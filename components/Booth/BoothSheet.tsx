@@ -1,4 +1,4 @@
-import type { ComponentType } from 'preact';
+import { Component, type ComponentType } from 'preact';
 import type { Booth } from '../../lib/booth/booth-link.ts';
 import { shownBoothNumber } from '../../lib/booth/booth-number.ts';
 import type { BoothWordInLink } from '../../lib/booth/booth-quantities.ts';
@@ -21,10 +21,22 @@ interface Props {
 }
 
 /** One side of a sheet that hangs in the booth. */
-export default function BoothSheet({ sheet, booth, link, worked, QrCode }: Props) {
+export default class BoothSheet extends Component<Props> {
+  /** The link holds all that the booth is; thirty sheets are not drawn again for one key. */
+  override shouldComponentUpdate({ sheet, link, worked }: Props) {
+    const now = this.props;
+    return sheet !== now.sheet || link !== now.link || worked !== now.worked;
+  }
+
+  override render() {
+    return drawn(this.props);
+  }
+}
+
+function drawn({ sheet, booth, link, worked, QrCode }: Props) {
   const exercise = 'slug' in sheet ? sheet : undefined;
   const { place, group, note } = booth;
-  const drawn =
+  const figure =
     worked?.drawing ??
     (exercise?.plate && (
       <figure class="drawing">
@@ -60,7 +72,7 @@ export default function BoothSheet({ sheet, booth, link, worked, QrCode }: Props
       <div class="booth-columns">
         <div>
           <Setting exercise={exercise} booth={booth} />
-          {drawn}
+          {figure}
           {worked && worked.rows.length + worked.problems.length > 0 && (
             <section>
               <h4>Numbers to hit</h4>

@@ -21,6 +21,14 @@ interface Props {
   QrCode: ComponentType<{ text: string; name: string }>;
 }
 
+/** What is known of a lesson alone; one object a title, so that it stays the same. */
+const known = new Map<string, { title: string; lesson: { title: string } }>();
+function alone(title: string) {
+  const it = known.get(title) ?? { title, lesson: { title } };
+  known.set(title, it);
+  return it;
+}
+
 /** The sheets, and the large codes that are printed in their stead. */
 export default function BoothSheets({ printed, QrCode }: Props) {
   return (
@@ -32,12 +40,7 @@ export default function BoothSheets({ printed, QrCode }: Props) {
               {sheet}
             </p>
           ) : (
-            <BoothSheet
-              key={key}
-              sheet={sheet ?? { title, lesson: { title } }}
-              QrCode={QrCode}
-              {...it}
-            />
+            <BoothSheet key={key} sheet={sheet ?? alone(title)} QrCode={QrCode} {...it} />
           ),
         )}
       </div>

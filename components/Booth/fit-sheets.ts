@@ -2,6 +2,8 @@
  * Makes each booth sheet fit one side of Letter and of A4: its letters get smaller step by step until
  * it does. Measured on a copy as wide as paper, since the sheet itself may be shown on a phone.
  */
+import { currentSystem } from '../Calculator/already-there.ts';
+
 const millimeter = 96 / 25.4;
 /** What both papers leave inside the page's margins. */
 const width = 184 * millimeter;
@@ -10,6 +12,8 @@ const height = 252 * millimeter;
 const [largest, least, step] = [10, 6, 0.25];
 
 let asked = false;
+/** What each sheet held when it was measured; the same is not measured again. */
+const measured = new WeakMap<HTMLElement, string>();
 
 /** Measures once, however often it is asked within a frame. */
 export function fitSheetsSoon(): void {
@@ -29,6 +33,9 @@ export function fitSheets(): void {
   host.style.setProperty('width', `${width}px`);
   document.querySelector('main')?.append(host);
   for (const sheet of document.querySelectorAll<HTMLElement>('.booth-sheets > .booth-sheet')) {
+    const holds = currentSystem() + sheet.innerHTML;
+    if (measured.get(sheet) === holds) continue;
+    measured.set(sheet, holds);
     const copy = sheet.cloneNode(true) as HTMLElement;
     copy.removeAttribute('aria-label');
     host.replaceChildren(copy);
