@@ -101,14 +101,14 @@ export default {
         thickness: { us: ['3/8 in', '1/2 in'], metric: ['10 mm', '12 mm'] },
         filletSize: { us: ['5/16 in'], metric: ['8 mm'] },
         leg: {
-          us: ['1/4 in', '5/16 in', '11/32 in', '3/8 in'],
-          metric: ['6 mm', '8 mm', '9 mm', '10 mm'],
+          us: ['5/32 in', '5/16 in', '11/32 in', '3/8 in'],
+          metric: ['4 mm', '8 mm', '9 mm', '10 mm'],
         },
         faceWidth: { us: ['7/16 in'], metric: ['11 mm'] },
         convexity: { us: ['1/16 in', '1/8 in', '3/16 in'], metric: ['1.5 mm', '3 mm', '5 mm'] },
         undercutDepth: {
-          us: ['0 in', '1/64 in', '1/32 in', '1/16 in'],
-          metric: ['0 mm', '0.4 mm', '0.8 mm', '1.6 mm'],
+          us: ['0 in', '1/64 in', '1/32 in', '3/32 in'],
+          metric: ['0 mm', '0.4 mm', '0.8 mm', '2.5 mm'],
         },
       },
     },

@@ -24,6 +24,7 @@ describe.each(all)('$id', (one) => {
           true,
         );
         expect(answer(calculation, typed).ok).toBe(true);
+        expect(printed).not.toMatch(/not complete|not checked|nothing was/);
         const said = speak(text, system);
         expect(said).toMatch(/^[A-Z].*\?$/s);
         // A value that was left out, a bare brace, a double space or stop, "a 8 mm".
