@@ -44,7 +44,7 @@ export async function judge(asked: Asked, text: string): Promise<Judged> {
     }
   }
   const { whyWrong } = await import('./why-wrong.ts');
-  return no(whyWrong(asked, value, computed, unit));
+  return no(whyWrong(asked, value, computed, unit, reading));
 }
 
 function judgeWord(text: string, right: string, words: readonly string[]): Judged {

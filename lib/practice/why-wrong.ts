@@ -1,18 +1,26 @@
 /** Which sentence helps with a number that is not right. */
 import type { Output } from '../calculation.ts';
 import { practical } from '../text/shown.ts';
-import type { Unit } from '../units.ts';
+import { type Unit, unitSign } from '../units.ts';
 import { type Asked, outputOf, tolerance } from './asked.ts';
 import { isCount, numberIn } from './read-answer.ts';
 import { type Slip, slipsOf } from './slips.ts';
 
-/** `value` was typed, `computed` is right, both in `unit`. */
-export function whyWrong(asked: Asked, value: number, computed: number, unit: Unit): string {
+/** `value` was typed, `computed` is right, both in `unit`; `written` is how it was typed. */
+export function whyWrong(
+  asked: Asked,
+  value: number,
+  computed: number,
+  unit: Unit,
+  written: { value: number; unit: Unit } = { value, unit },
+): string {
   const output = outputOf(asked);
   const counted = isCount(output, computed);
   if (counted && !Number.isInteger(value))
     return 'This is a count, so it is a whole number. Which way is it rounded here?';
   if (computed === 0 && !counted) return 'Here it is nothing at all.';
+  if (written.unit !== unit && Math.abs(written.value / computed - 1) <= tolerance)
+    return `The number is right, but ${unitSign(written.unit)} stands behind it and asked is ${unitSign(unit)}.`;
   if (roundedWrongly(asked, value, unit))
     return 'Rounded the wrong way: a size that must be enough is rounded up, one that must fit is rounded down.';
   const { neighbors, others } = slipsOf(asked, computed, unit);

@@ -177,6 +177,14 @@ describe('a slip is named', () => {
     ],
     ['the other system, no unit written', 'heat-input', 'arcEnergy', heat, '1.083', /kJ\/mm/],
     [
+      'the right number, a wrong unit',
+      'heat-input',
+      'heatInput',
+      heat,
+      '22 kJ/mm',
+      /is right, but kJ\/mm/,
+    ],
+    [
       'an efficiency that divides',
       'heat-input',
       'heatInput',
