@@ -97,8 +97,9 @@ export function readSection(marks: SectionMarks): SectionReadings {
     readings.fusionA = depthBesideToe(root, alongA, alongB, readings.legA, fusion);
     readings.fusionB = depthBesideToe(root, alongB, alongA, readings.legB, fusion);
     if (readings.depositArea !== undefined) {
-      readings.dilution =
-        (100 * readings.meltedArea) / (readings.meltedArea + readings.depositArea);
+      // A line that lies in the weld melted no plate; its area runs below none.
+      const melted = Math.max(0, readings.meltedArea);
+      readings.dilution = (100 * melted) / (melted + readings.depositArea);
       if (depth !== undefined) {
         const deepest: Point = [root[0] - depth * bisector[0], root[1] - depth * bisector[1]];
         readings.actualThroat = distanceToCurve(deepest, face);

@@ -30,7 +30,13 @@ const named: readonly (readonly [keyof SectionReadings, string, Unit])[] = [
 ];
 
 /** A face that is not hollow has no concavity: such readings are none, not below none. */
-const neverBelowZero: ReadonlySet<string> = new Set(['rise', 'hollow', 'undercutA', 'undercutB']);
+const neverBelowZero: ReadonlySet<string> = new Set([
+  'rise',
+  'hollow',
+  'undercutA',
+  'undercutB',
+  'meltedArea',
+]);
 
 export const namedReadings = (found: MeasuredSection): NamedReading<keyof SectionReadings>[] =>
   named.flatMap(([name, label, unit]) => {

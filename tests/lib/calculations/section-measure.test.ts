@@ -8,7 +8,6 @@ import { answer } from '../../../lib/answer.ts';
 import calculation from '../../../lib/calculations/section-measure.ts';
 import { readSection, type SectionMarks } from '../../../lib/geometry/fillet-section.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
-import { rulerScale } from '../../../lib/geometry/ruler-scale.ts';
 import { seeded } from '../../../lib/practice/seeded.ts';
 import { measuredSection } from '../../../lib/section/measured-section.ts';
 import { along, mapped, placing, randomSection } from '../section/random-section.ts';
@@ -132,6 +131,22 @@ function denser(corners: readonly Point[], parts: number): Point[] {
 
 type Name = keyof ReturnType<typeof randomSection>['truth'];
 
+it('melts nothing where the fusion line lies in the weld', () => {
+  const marks = (...points: [number, number][]) =>
+    points.map(([x, y]) => ({ x: String(x), y: String(y) }));
+  const answered = answer(calculation, {
+    root: marks([200, 600]),
+    toes: marks([520, 600], [200, 285]),
+    face: marks([478, 545], [425, 488], [372, 434], [316, 382], [258, 333]),
+    fusion: marks([470, 500], [450, 480], [430, 460], [400, 430], [380, 410]),
+    scale: '0.025 mm',
+  });
+  expect(answered).toMatchObject({
+    ok: true,
+    results: { verdict: 'not fused to the root', meltedArea: 0, dilution: 0 },
+  });
+});
+
 describe('measuredSection', () => {
   it('holds the true value in at least 95 of 100 for every reading of 1000 random sections, and is not padded', () => {
     const random = seeded('a thousand sections');
@@ -179,15 +194,6 @@ describe('measuredSection', () => {
     expect(legA.uncertainty / legA.value).toBeCloseTo(0.0225, 9);
     expect((depositArea?.uncertainty ?? 0) / (depositArea?.value ?? 1)).toBeCloseTo(0.045, 9);
     expect(angle.uncertainty).toBe(0);
-  });
-});
-
-describe('rulerScale', () => {
-  it('divides the length on the ruler by the length in the picture', () => {
-    const ruler = { from: [0, 0], to: [300, 400], length: 20, lengthError: 0.1 } as const;
-    expect(rulerScale(ruler, 0)).toEqual({ scale: 0.04, scaleError: 0.005 });
-    expect(rulerScale(ruler, 5)?.scaleError).toBeCloseTo(Math.hypot(0.005, 0.01 * Math.SQRT2), 12);
-    expect(rulerScale({ ...ruler, to: [0, 0] }, 1)).toBeUndefined();
   });
 });
 

@@ -66,6 +66,20 @@ describe('placedSection', () => {
       {},
       /are one/,
     ],
+    [
+      'no sides of the rectangle',
+      {
+        ...sample,
+        corners: [
+          [0, 0],
+          [9, 0],
+          [9, 9],
+          [0, 9],
+        ],
+      },
+      { by: 'rectangle', width: undefined },
+      /both sides of the rectangle/,
+    ],
     ['no toe', { ...sample, toeB: [] }, {}, /root and both toes/],
     ['toes at the root', { ...sample, toeA: sample.root }, {}, /too close/],
     [
