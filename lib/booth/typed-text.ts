@@ -20,6 +20,8 @@ export function typedText(shown: Record<System, string>, declared: Unit): string
   return digits(metric) < digits(us) ? metric : us;
 }
 
-/** Significant digits; a fraction of an inch is as round as one digit. */
+/** Significant digits; a point is one more, and a fraction of an inch is as round as one digit. */
 const digits = (text: string): number =>
-  /\d\/\d/.test(text) ? 1 : text.replace(/\D/g, '').replace(/^0+|0+$/g, '').length;
+  /\d\/\d/.test(text)
+    ? 1
+    : text.replace(/\D/g, '').replace(/^0+|0+$/g, '').length + (text.includes('.') ? 1 : 0);

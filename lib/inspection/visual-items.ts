@@ -191,14 +191,17 @@ function undercutItem(it: Readings): Item {
   return { ...one, ...placesVerdict(it.undercutPlaces, depth.system) };
 }
 
+/** A reading in one system; a gauge and a drawing may be in different ones. */
+const inSystem = ({ value, system }: Printed, wanted: System): number =>
+  system === wanted ? value : wanted === 'us' ? value / 25.4 : value * 25.4;
+
 /** Only places deeper than the plain limit are added up. */
 function placesVerdict(
   places: NonNullable<Readings['undercutPlaces']>,
   system: System,
 ): Pick<Item, 'verdict' | 'reading'> {
   const { thin, thinShort } = limits.undercut;
-  const to = (size: Printed) =>
-    size.system === system ? size.value : system === 'us' ? size.value / 25.4 : size.value * 25.4;
+  const to = (size: Printed) => inSystem(size, system);
   const listed: Place[] = places.map(({ from, to: end, depth }) => ({
     from: to(from),
     to: to(end),
@@ -219,20 +222,15 @@ function filletItems(it: Readings): Item[] {
   const items: Item[] = [];
   const { filletSize, leg, faceWidth } = it;
   const undersizeCite = limits.table2000;
-  if (
-    filletSize &&
-    leg &&
-    filletSize.system === leg.system &&
-    it.purpose !== 'welder’s test coupon'
-  ) {
+  if (filletSize && leg && it.purpose !== 'welder’s test coupon') {
     const { by } = rowOf(limits.undersize, filletSize);
-    const short = filletSize.value - leg.value;
+    const short = filletSize.value - inSystem(leg, filletSize.system);
     items.push({
       item: 'Leg',
       verdict:
         short <= 1e-9
           ? 'pass'
-          : short <= by[leg.system] * (1 + 1e-9)
+          : short <= by[filletSize.system] * (1 + 1e-9)
             ? 'cannot be judged from this'
             : 'fail',
       reading: tell(leg.value, leg.system),
@@ -240,12 +238,7 @@ function filletItems(it: Readings): Item[] {
       cite: undersizeCite,
     });
   } else if (filletSize && leg) {
-    const same =
-      filletSize.system === leg.system
-        ? leg.value
-        : filletSize.system === 'us'
-          ? leg.value / 25.4
-          : leg.value * 25.4;
+    const same = inSystem(leg, filletSize.system);
     items.push({
       item: 'Leg',
       verdict: same >= filletSize.value * (1 - 1e-9) ? 'pass' : 'fail',

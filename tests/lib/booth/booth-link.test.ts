@@ -144,6 +144,23 @@ describe('a number of a booth', () => {
     expect(shownBoothNumber('current', '130A').metric).toBe('130\u00a0A');
     expect(shownBoothNumber('overlap', '50').us).toBe('50\u00a0%');
   });
+  it('is left as it stands where it cannot be read, and a word is a word', () => {
+    expect(shownBoothNumber('leg', 'wide')).toEqual({ us: 'wide', metric: 'wide' });
+    expect(shownBoothNumber('class', 'E7018')).toEqual({ us: 'E7018', metric: 'E7018' });
+  });
+  it.each([
+    ['leg', '0.001 in', /at least \{.+ in\}: /],
+    ['leg', '99 in', /at most \{\d+ in\}: /],
+    ['electrode', '1/64 in', /at least \{\S+ in\}: /],
+    ['current', '1 A', /at least \{\d+ A\}: /],
+    ['current', '99999 A', /at most \{\d+ A\}: /],
+  ] as const)(
+    'of %s is refused at %s with its bound, in words for both readers',
+    (word, text, said) => {
+      const read = readBoothNumber(word, text);
+      expect(read.ok ? '' : read.problem).toMatch(said);
+    },
+  );
   it('stands, without a unit, in the unit its reader is shown', () => {
     expect(readBoothNumber('leg', '8', 'metric')).toEqual({ ok: true, text: '8mm' });
     expect(readBoothNumber('leg', '1 1/2', 'us')).toEqual({ ok: true, text: '1-1/2in' });

@@ -9,6 +9,12 @@ describe('booths in one line', () => {
     ['7-10, 12', ['7', '8', '9', '10', '12']],
     ['7 to 9; grinder', ['7', '8', '9', 'grinder']],
     ['3, 3, 2-4', ['3', '2', '4']],
+    ['7 - 9', ['7', '8', '9']],
+    ['7–8', ['7', '8']],
+    ['5-5', ['5']],
+    ['bay 1-2', ['bay 1-2']],
+    ['1-2 left', ['1-2 left']],
+    ['twelve signs', ['twelve signs']],
     ['', []],
     [' , ', []],
   ])('reads “%s”', (text, places) => {
@@ -22,6 +28,14 @@ describe('booths in one line', () => {
     const read = readPlaces(text);
     expect(read.places).toEqual(places);
     expect(read.problems.join()).toMatch(problem);
+  });
+  it('takes forty and says so when there are more', () => {
+    expect(readPlaces('1-40').problems).toEqual([]);
+    const read = readPlaces('1-39, a, b');
+    expect(read.places).toHaveLength(40);
+    expect(read.places.at(-1)).toBe('a');
+    expect(read.problems).toEqual(['These are more than 40 booths; the first 40 count']);
+    expect(readPlaces('1-41').problems.join()).toMatch(/the most at once/);
   });
   it('never gives more than forty, nor one twice, whatever is typed', () => {
     fc.assert(
