@@ -17,6 +17,21 @@ const judge = (openings: Row[], more = {}) => {
 const slag = 'slag or incomplete fusion';
 const again = 'does not count: bend another strap';
 
+it('adds openings up in the system that they were measured in, the larger named as it was read', () => {
+  const sum = (...sizes: string[]) => {
+    const { items } = judge(sizes.map((size) => ({ size, place: 'face' as const })));
+    return items.map(({ item, reading }) => `${item}: ${reading}`);
+  };
+  expect(sum()).toContain('Openings added up: none');
+  expect(sum('1/64 in')).toContain('Openings added up: none');
+  expect(sum('1/16 in', '1/8 in')).toContain('Openings added up: 3/16 in');
+  expect(sum('2 mm', '3 mm')).toContain('Openings added up: 5 mm');
+  // 2 mm are 0.0787 in: with 1/16 in, 0.1412 in.
+  expect(sum('2 mm', '1/16 in')).toContain('Openings added up: 0.141 in');
+  expect(sum('2 mm', '1/16 in')).toContain('Largest opening: 2 mm');
+  expect(sum('1 mm', '1/16 in')).toContain('Largest opening: 1/16 in');
+});
+
 describe.each([
   ['in', 1 / 8, 1 / 4],
   ['mm', 3, 6],

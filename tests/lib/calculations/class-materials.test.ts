@@ -35,6 +35,19 @@ function needs(typed: Parameters<typeof answer>[1]) {
   };
 }
 
+test('weighs the bars that are bought, and a pipe by the rule of its standard', () => {
+  const one = { pieces: '1', electrodes: '0', minutes: '60', attempts: '1' };
+  const bars = (row: Record<string, string>) =>
+    needs({ exercises: [{ ...one, ...row }], learners: '1', spare: '0', kerf: '0 in' }).bars[0];
+  // 3/8 × 4 × 240 in at 0.2836 lb/in³.
+  expect(
+    bars({ piece: 'flat bar', thickness: '3/8 in', width: '4 in', length: '8 in' }),
+  ).toMatchObject({ bars: 1, mass: expect.closeTo(0.375 * 4 * 240 * 0.2836, 6) });
+  // ASME B36.10: 10.68 × (6.625 − 0.432) × 0.432 = 28.57 lb/ft, over 21 ft.
+  const pipe = bars({ piece: 'pipe', nps: '6', schedule: '80', length: '4 in' });
+  expect(pipe?.mass).toBeCloseTo(28.57 * 21, -1);
+});
+
 test('counts by section and kind what adding row by row counts', () => {
   fc.assert(
     fc.property(asked, (typed) => {

@@ -53,14 +53,21 @@ describe('a day as typed', () => {
       ]);
     },
   );
-  it.each(['3/2/2026', '02.03.2026', '26-03-02', 'March 2', '2026-03', '99999999'])(
-    '%s is refused with how to write it',
-    (text) => {
-      expect(readDay(text)).toEqual({
-        problem: `needs a day written like 2026-03-02, not “${text}”`,
-      });
-    },
-  );
+  it.each([
+    '3/2/2026',
+    '02.03.2026',
+    '26-03-02',
+    'March 2',
+    '2026-03',
+    '99999999',
+    '2026-03-021',
+    'on 2026-03-02',
+    '2026-03-02!',
+  ])('%s is refused with how to write it', (text) => {
+    expect(readDay(text)).toEqual({
+      problem: `needs a day written like 2026-03-02, not “${text}”`,
+    });
+  });
   it('may leave out noughts, and leap days are days', () => {
     expect(readDay(' 2026-3-2 ')).toEqual({ day: '2026-03-02' });
     expect(readDay('2024-02-29')).toEqual({ day: '2024-02-29' });
@@ -80,6 +87,32 @@ describe('a qualification', () => {
       currentUntil: '2026-09-01',
       daysLeft: 153,
     });
+  });
+  it('says what keeps it, and that nothing does once it ended', () => {
+    const asked = { qualified: '2026-03-02' };
+    expect(ask({ ...asked, on: '2026-04-01' })).toMatchObject({
+      keepIt: 'One weld with SMAW by 2026-09-02, written down with the name of who saw it',
+      lastUse: '2026-03-02, the test',
+    });
+    expect(ask({ ...asked, on: '2026-10-01' })).toMatchObject({
+      keepIt: expect.stringMatching(/^Nothing does: it ended after 2026-09-02/),
+    });
+  });
+  it('cites the other code where the two part', () => {
+    const cited = (code: string) => {
+      const answered = answer(continuity, {
+        code,
+        process: 'SMAW',
+        qualified: '2026-03-02',
+        on: '2026-04-01',
+      });
+      return (
+        answered.ok &&
+        answered.because.find(({ text }) => text.startsWith('The codes part'))?.cite?.source
+      );
+    };
+    expect(cited('AWS D1.1')).toBe('asme-ix');
+    expect(cited('ASME IX')).toBe('aws-d1.1');
   });
   it('is not brought back by a use that came too late', () => {
     expect(

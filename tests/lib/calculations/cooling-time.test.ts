@@ -34,6 +34,22 @@ describe('cooling-time', () => {
     );
   });
 
+  // EN 1011-2, annex D (from memory): F2 and F3 are factors of the time; a fillet in a tee has both
+  // below 1.
+  it('takes as much longer as the shape factor of its regime says, whatever the other', () => {
+    const time = (thickness: number, shapeFactor3d: number, shapeFactor2d: number) =>
+      coolingTime.compute({
+        heatInput: 1,
+        startTemperature: 20,
+        thickness,
+        shapeFactor3d,
+        shapeFactor2d,
+      }).time;
+    expect(time(3, 1, 0.9) / time(3, 1, 1)).toBeCloseTo(0.9, 12);
+    expect(time(60, 0.67, 1) / time(60, 1, 1)).toBeCloseTo(0.67, 12);
+    expect(time(60, 1, 0.9)).toBe(time(60, 1, 1));
+  });
+
   it('is the longer of the two times: a thin plate cannot cool faster than a thick one', () => {
     fc.assert(
       fc.property(

@@ -75,6 +75,24 @@ describe('electrode-exposure: every event from every state', () => {
     expect(stateAfter('tagged', 10)).toBe(state === 'scrap' ? 'scrap' : 'practice only, tagged');
   });
 
+  it('gives the two times only where they mean something, and every reason with what to do', () => {
+    const times = (events: Typed['events'], now?: string) => {
+      const found = answer(electrodeExposure, { classification: 'E7018', events, now });
+      if (!found.ok) throw new Error(found.problems[0]?.text);
+      const { backBy, readyFrom, reasons } = found.results;
+      return { backBy, readyFrom, reasons: reasons as { reason: string }[] };
+    };
+    const opened = { event: 'opened', at: '18:00' };
+    const back = { event: 'in oven', at: '19:00', temperature: '275 °F' };
+    expect(times([opened])).toMatchObject({ backBy: '22:00', readyFrom: undefined });
+    const holding = times([opened, back], '20:00');
+    expect(holding).toMatchObject({ backBy: undefined, readyFrom: '23:00' });
+    expect(holding.reasons.map(({ reason }) => reason.slice(0, 6))).toEqual([
+      '18:00:',
+      '19:00:',
+      'Taken ',
+    ]);
+  });
   it('knows an expired log however it is written', () => {
     expect(ask(expired)).toMatchObject({ state: 'out too long', hoursOut: 5, hoursLeft: 0 });
   });

@@ -26,6 +26,43 @@ describe('filter-shade', () => {
         ).toBe(leastByReading(parts, current));
   });
 
+  // 8 CCR 3382: 1/16 to 5/32 in shade 10, 3/16 to 1/4 in shade 12, 5/16 and 3/8 in shade 14.
+  it.each([
+    [2, 10],
+    [5, 10],
+    [5.1, 12],
+    [6, 12],
+    [8, 12],
+    [8.4, 14],
+    [10, 14],
+    [12, 14],
+  ])('starts by an electrode of %s/32 in at shade %s', (parts, shade) => {
+    expect(filterShade.compute({ diameter: parts / 32, current: 50 }).startShade).toBe(shade);
+  });
+
+  // ANSI Z49.1, suggested shades (from memory): 60 to 160 A 10, to 250 A 12, to 550 A 14.
+  it.each([
+    [159, 10],
+    [160, 12],
+    [249, 12],
+    [250, 14],
+    [550, 14],
+  ])('starts by %s A at shade %s', (current, shade) => {
+    expect(filterShade.compute({ diameter: 1 / 16, current }).startShade).toBe(shade);
+  });
+
+  it('says by which of the two it starts', () => {
+    const by = (diameter: number, current: number) =>
+      filterShade
+        .compute({ diameter, current })
+        .because.filter(({ text }) => text.startsWith('To start with: by the current'))
+        .map(({ kind }) => kind);
+    expect(by(1 / 16, 59)).toEqual([]);
+    expect(by(1 / 16, 125)).toEqual(['passed']);
+    expect(by(1 / 16, 200)).toEqual(['row']);
+    expect(by(3 / 16, 200)).toEqual(['passed']);
+  });
+
   it('never starts lighter than the law allows, and never below 10', () => {
     fc.assert(
       fc.property(diameters, currents, (diameter, current) => {

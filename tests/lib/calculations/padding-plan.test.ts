@@ -95,6 +95,8 @@ describe('padding-plan', () => {
       });
     expect(strip(0.375)).toMatchObject({ beads: 1, electrodes: 1, coveredWidth: 0.375 });
     expect(strip(0.375).pitch).toBeUndefined();
+    // A parabola is two thirds as high on average as in its middle.
+    expect(strip(0.375).layerHeight).toBeCloseTo(0.06, 12);
     expect(strip(0.376).beads).toBe(2);
     expect(() => strip(0.374)).toThrow('narrower');
   });

@@ -82,6 +82,19 @@ describe('pipe-groove', () => {
     expect(answer.volume / shortcut).toBeLessThan(1.03);
   });
 
+  it('turns the cap about its own center of area, two fifths of its height up', () => {
+    const { capVolume, capArea } = pipeGroove.compute({
+      nps: '6',
+      schedule: '80',
+      bevelAngle: 37.5,
+      rootOpening: 0.125,
+      rootFace: 0.09375,
+      capHeight: 0.25,
+      density: 0.2836,
+    });
+    expect(capVolume / (2 * Math.PI * capArea) - 6.625 / 2).toBeCloseTo(0.4 * 0.25, 9);
+  });
+
   it('says where the standard end is another', () => {
     const said = (nps: Nps, schedule: Schedule) =>
       pipeGroove

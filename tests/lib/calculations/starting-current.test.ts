@@ -32,6 +32,37 @@ describe('starting-current', () => {
     }
   });
 
+  // AWS A5.1, annex, typical amperage ranges (from memory).
+  it.each([
+    ['E7018', 3, 70, 100],
+    ['E7018', 4, 115, 165],
+    ['E7018', 5, 150, 220],
+    ['E7018', 6, 200, 275],
+    ['E6010', 3, 40, 80],
+    ['E6010', 4, 75, 125],
+    ['E6010', 5, 110, 170],
+    ['E6010', 6, 140, 215],
+  ] as const)(
+    'knows the range of %s in %s/32 in as printed: %s to %s A',
+    (name, size, low, high) => {
+      expect(typical[name][size]).toEqual({ low, high });
+    },
+  );
+
+  it('goes lower into an open root than on a plate, uphill in every position alike', () => {
+    for (const diameter of ['3/32 in', '1/8 in']) {
+      const at = (use: string, position: string) => {
+        const found = ask({ classification: 'E6010', diameter, position, use });
+        if (!found.ok) throw new Error(found.problems[0]?.text);
+        return found.results as { low: number; suggested: number; high: number };
+      };
+      const root = at('open root', 'vertical');
+      expect(root).toEqual(at('open root', 'overhead'));
+      expect(root.suggested).toBeLessThanOrEqual(at('fill and fillet', 'flat').suggested);
+      expect(root.high).toBeLessThanOrEqual(at('fill and fillet', 'flat').high);
+    }
+  });
+
   it('stays flat within what AWS A5.1 calls typical', () => {
     for (const electrode of ['E7018', 'E6010'] as const)
       for (const [size, { flat }] of Object.entries(fillAndFillet[electrode])) {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answer } from '../../../lib/answer.ts';
+import { answer, type Typed } from '../../../lib/answer.ts';
 import ventilationCheck from '../../../lib/calculations/ventilation-check.ts';
 
 const room = fc.record({
@@ -38,4 +38,27 @@ describe('ventilation-check', () => {
       }),
     );
   });
+});
+
+it('tells how strong the capture is, and how much room each welder has, in either system', () => {
+  const ask = (typed: Typed) => {
+    const found = answer(ventilationCheck, {
+      welders: '2',
+      roomVolume: '20000 ft3',
+      ceilingHeight: '20 ft',
+      crossFlow: 'free',
+      ...typed,
+    });
+    if (!found.ok) throw new Error(found.problems[0]?.text);
+    return found.results;
+  };
+  expect(ask({}).capture).toBe('not measured');
+  expect(ask({ captureVelocity: '100 ft/min' }).capture).toBe('strong enough');
+  expect(ask({ captureVelocity: '99 ft/min' }).capture).toBe('too weak');
+  expect(ask({ captureVelocity: '30 m/min' }).capture).toBe('strong enough');
+  expect(ask({ captureVelocity: '29 m/min' }).capture).toBe('too weak');
+  expect(ask({}).spacePerWelder).toBe(10_000);
+  // A cubic meter is 35.3147 ft³.
+  expect(ask({ roomVolume: '600 m3' }).spacePerWelder).toBeCloseTo(300 * 35.3147, 0);
+  expect(ask({}).generalFlow).toEqual({ us: 4000, metric: 114 });
 });

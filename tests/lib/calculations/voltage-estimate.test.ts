@@ -52,6 +52,17 @@ describe('voltage-estimate', () => {
     });
   });
 
+  // OD 1651, p. 29: 20 V for 3/32 in, 30 V for 3/8 in; 22 V for 1/8 in is common practice, no source.
+  it.each([
+    ['3/32 in', 20],
+    ['1/8 in', 22],
+    ['5/32 in', 20 + (10 * 2) / 9],
+    ['1/4 in', 20 + (10 * 5) / 9],
+  ])('guesses for %s on the line between the two printed points', (coreDiameter, volts) => {
+    const found = answer(voltageEstimate, { classification: 'E7018', coreDiameter });
+    expect(found.ok && found.results.voltage).toBeCloseTo(volts, 9);
+  });
+
   it('refuses a watch that gives an arc nobody can hold', () => {
     const answered = answer(voltageEstimate, {
       ...eighth,

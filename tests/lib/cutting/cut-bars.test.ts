@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { planBars, tooLong } from '../../../lib/cutting/bar-plan.ts';
 import { cutBars } from '../../../lib/cutting/cut-bars.ts';
 import { leastBars } from '../../../lib/cutting/least-bars.ts';
 import { searchBars } from '../../../lib/cutting/search-bars.ts';
@@ -112,6 +113,97 @@ test('every piece is cut once and no bar is overfull', () => {
     }),
     { numRuns: 100, interruptAfterTimeLimit: 20_000 },
   );
+});
+
+test.each([
+  [[48, 44, 44, 42, 39, 35, 33, 31, 24, 24, 20], 4],
+  [[53, 50, 46, 40, 40, 36, 34, 34, 32, 31, 29, 26, 23, 18], 5],
+  [[46, 45, 45, 42, 41, 40, 38, 38, 38, 35, 34, 32, 28, 28, 20], 6],
+])('a search saves the bar that both quick plans waste on %j', (lengths, bars) => {
+  // No plan needs fewer: the sum of the lengths fills all but one bar of 100 and a part of it.
+  expect(lengths.reduce((a, b) => a + b, 0)).toBeGreaterThan(100 * (bars - 1));
+  expect(cutBars(alike(lengths), 100, 0).bars).toBe(bars + 1);
+  const plan = cut(lengths, 100);
+  expect(plan).toMatchObject({ bars, lowerBound: bars });
+  expect(
+    all(plan)
+      .flat()
+      .sort((a, b) => b - a),
+  ).toEqual(lengths);
+  expect(all(plan)).toHaveLength(bars);
+  for (const bar of all(plan)) expect(bar.reduce((a, b) => a + b, 0)).toBeLessThanOrEqual(100);
+});
+
+test('bars that a search cuts alike stand together', () => {
+  const asked = [
+    { length: 48, count: 3 },
+    { length: 44, count: 2 },
+    { length: 38, count: 4 },
+    { length: 25, count: 1 },
+    { length: 23, count: 3 },
+  ];
+  expect(cutBars(asked, 100, 0).bars).toBe(6);
+  const plan = cutBars(asked, 100);
+  expect(plan.bars).toBe(5);
+  expect(plan.patterns.some(({ bars }) => bars > 1)).toBe(true);
+  const keys = plan.patterns.map(({ pieces }) => JSON.stringify(pieces));
+  expect(new Set(keys).size).toBe(keys.length);
+  expect(all(plan)).toHaveLength(plan.bars);
+  expect(all(plan).flat()).toHaveLength(13);
+});
+
+test('a list with nothing in it takes no bar, and entries of one length are one', () => {
+  expect(cutBars([], 20)).toEqual({ patterns: [], bars: 0, lowerBound: 0 });
+  expect(cutBars([{ length: 8, count: 0 }], 20).bars).toBe(0);
+  const plan = cutBars(
+    [
+      { length: 5, count: 2 },
+      { length: 10, count: 1 },
+      { length: 5, count: 2 },
+    ],
+    20,
+  );
+  expect(plan.patterns).toEqual([
+    {
+      bars: 1,
+      pieces: [
+        { length: 10, count: 1 },
+        { length: 5, count: 2 },
+      ],
+    },
+    { bars: 1, pieces: [{ length: 5, count: 2 }] },
+  ]);
+});
+
+test('a plan in inches fills a bar to the last sixty-fourth, and to the last micrometer', () => {
+  const exactly = (unit: number, more: number) => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 64, max: 700 }), { minLength: 2, maxLength: 6 }),
+        fc.nat(12),
+        fc.nat(40),
+        (sizes, kerf, trim) => {
+          const lengths = sizes.map((size) => ({ length: size * unit, count: 1 }));
+          const sum = sizes.reduce((a, b) => a + b, 0) + kerf * (sizes.length - 1) + trim;
+          const stock = { kerf: kerf * unit, trim: trim * unit };
+          const plan = planBars(lengths, { ...stock, length: sum * unit });
+          expect(plan.bars).toBe(1);
+          expect(plan.patterns[0]?.used).toBeCloseTo(sizes.reduce((a, b) => a + b, 0) * unit, 9);
+          // The smallest step shorter, and the last piece has no room.
+          expect(planBars(lengths, { ...stock, length: sum * unit - more }).bars).toBe(2);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  };
+  exactly(1 / 64, 1 / 64);
+  exactly(0.1 / 25.4, 0.001 / 25.4);
+});
+
+test('the first piece that no bar holds is named', () => {
+  const stock = { length: 240, kerf: 1 / 16, trim: 1 / 2 };
+  expect(tooLong([8, 239.5], stock)).toBeUndefined();
+  expect(tooLong([8, 239.6, 300], stock)).toBe(239.6);
 });
 
 test('a mix of lengths fills a bar that the longest alone would leave short', () => {
