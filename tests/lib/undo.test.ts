@@ -21,6 +21,16 @@ describe('undo', () => {
       }),
     );
   });
+  it('remembers a hundred states and no more', () => {
+    let state = undoOf(0);
+    for (let next = 1; next <= 150; next++) state = changed(state, next);
+    expect(state.before).toHaveLength(100);
+    for (let back = 0; back < 200; back++) state = undone(state);
+    expect(state.now).toBe(50);
+    for (let on = 0; on < 200; on++) state = redone(state);
+    expect(state.now).toBe(150);
+    expect(undone(redone(undone(state))).now).toBe(149);
+  });
   it('gives up what was undone at the next change', () => {
     const state = changed(undone(changed(undoOf('a'), 'b')), 'c');
     expect(redone(state).now).toBe('c');

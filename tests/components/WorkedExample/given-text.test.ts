@@ -3,6 +3,7 @@ import { givenText } from '../../../components/WorkedExample/given-text.ts';
 import { answer, type Typed } from '../../../lib/answer.ts';
 import type { Calculation } from '../../../lib/calculation.ts';
 import exposure from '../../../lib/calculations/electrode-exposure.ts';
+import testRange from '../../../lib/calculations/test-range.ts';
 import travelSpeed from '../../../lib/calculations/travel-speed.ts';
 
 function told(calculation: Calculation, typed: Typed, name: string) {
@@ -46,5 +47,21 @@ describe('a given value', () => {
       us: 'opened, when 18:15; in oven, when 21:00, oven temperature 302\u00a0°F',
       metric: 'opened, when 18:15; in oven, when 21:00, oven temperature 150\u00a0°C',
     });
+  });
+
+  it('names what each deposit of a test was laid with', () => {
+    const typed: Typed = {
+      code: 'ASME IX',
+      test: '3G',
+      form: 'plate',
+      thickness: '10 mm',
+      deposits: [
+        { classification: 'E6010', thickness: '2.5 mm', layers: '1', backing: 'without backing' },
+        { classification: 'E7018', thickness: '7.5 mm', layers: '2', backing: 'with backing' },
+      ],
+    };
+    expect(told(testRange, typed, 'deposits').metric.replaceAll('\u00a0', ' ')).toBe(
+      'E6010, deposit thickness 2.5 mm, layers 1, without backing; E7018, deposit thickness 7.5 mm, layers 2, with backing',
+    );
   });
 });

@@ -282,6 +282,27 @@ it('counts an exercise for those who have it still before them', () => {
 });
 
 describe('records and tables', () => {
+  it('leave the other learners and the other coupons of a board as they are', () => {
+    const board: ClassBoard = {
+      ...demo,
+      learners: [
+        { ...newLearner('6'), caughtUp: 15 },
+        { ...newLearner('7'), coupons: [coupon('flat-bead', 'passed', '2026-02-01')] },
+      ],
+    };
+    const record = {
+      ...emptyRecord(),
+      learner: '7',
+      coupons: [coupon('fillet-2f', 'waiting', '2026-01-20')],
+    };
+    const [six, seven] = mergeRecord(board, record).learners;
+    expect(six).toEqual(board.learners[0]);
+    expect(seven?.coupons.map(({ exercise, on }) => `${exercise} ${on}`)).toEqual([
+      'fillet-2f 2026-01-20',
+      'flat-bead 2026-02-01',
+    ]);
+  });
+
   it('add a learner’s coupons, take over grades that were waiting, and take none back', () => {
     const board: ClassBoard = {
       ...demo,
@@ -337,6 +358,23 @@ describe('records and tables', () => {
       'learner,at,caught up min,tested,last welded\r\n1,,0,,',
     );
     expect(table.board.learners[0]?.gate).toBe(demo.learners[0]?.gate);
+  });
+
+  it('take the day of the safety gate where the table has it, and tell a day that is none', () => {
+    const head = 'learner,at,caught up min,tested,last welded,gate\r\n';
+    const read = readBoardCsv(
+      demo,
+      exercises,
+      `${head}31,,0,,,2026-1-6\r\n32,,0,,,soon\r\n33,,,,,`,
+    );
+    expect(read.problems).toEqual([
+      expect.stringMatching(/^Row 2: day of the safety gate needs a day/),
+    ]);
+    const added = read.board.learners.slice(demo.learners.length);
+    expect(added.map(({ learner, gate, caughtUp }) => [learner, gate, caughtUp])).toEqual([
+      ['31', '2026-01-06', 0],
+      ['33', '', 0],
+    ]);
   });
 
   it('with wrong columns or slips are told row by row, and the rest is taken', () => {

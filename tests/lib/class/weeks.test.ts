@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { ClassExercise } from '../../../lib/class/class-exercise.ts';
 import type { Turn } from '../../../lib/class/turns.ts';
+import { weekNeeds } from '../../../lib/class/week-needs.ts';
 import { weeksOf } from '../../../lib/class/weeks.ts';
 
 const turn = (slug: string, hours: number, more: Partial<Turn> & { side?: true } = {}): Turn => {
@@ -77,5 +78,50 @@ describe('weeksOf', () => {
       [2, 4, 'b 1, saw 1'],
     ]);
     expect(laid([turn('saw', 2, { side: true })], [])).toEqual([[0, 0, 'saw 1']]);
+  });
+});
+
+describe('weekNeeds', () => {
+  const stock = { length: 240, kerf: 0, trim: 0 };
+  const metal = {
+    bar: stock,
+    pipe: stock,
+    bothSides: false,
+    ringLoss: 0,
+    ringLeast: 0,
+    facing: 0.25,
+    spare: 0,
+  };
+  const spare = { early: 0.5, middle: 0, late: 0 };
+  const needsOf = (turns: Turn[], byWeek: number[]) =>
+    weekNeeds(weeksOf(turns, byWeek), metal, spare);
+  const welded = (slug: string, piece: { section: string; pipe?: true }) => {
+    const it = turn(slug, 1, { attempts: 4 });
+    it.exercise.coupon = [{ perInch: 1, length: 8, count: 1, ...piece }];
+    it.exercise.rods = [{ kind: 'E7018', each: 0.07, count: 3 }];
+    return it;
+  };
+
+  it('has the metal of what is begun ready, and electrodes with their spare as they are burned', () => {
+    // Four attempts of an hour: three in the first week, one in the second. 3 × 4 × 1.5 = 18 electrodes.
+    const [one, two] = needsOf([welded('a', { section: 'bar' })], [3, 3]);
+    expect(one?.attempts.map(({ count }) => count)).toEqual([3]);
+    expect(one?.pieces).toEqual([{ section: 'bar', length: 8, count: 3 }]);
+    expect(one?.rods).toEqual([{ kind: 'E7018', count: 14 }]);
+    expect(two?.pieces).toEqual([{ section: 'bar', length: 8, count: 1 }]);
+    expect(two?.rods).toEqual([{ kind: 'E7018', count: 4 }]);
+  });
+
+  it('adds alike pieces up and keeps others apart, a ring with its facing', () => {
+    const turns = [
+      welded('a', { section: 'bar' }),
+      welded('b', { section: 'bar' }),
+      welded('c', { section: 'pipe', pipe: true }),
+    ];
+    const [one] = needsOf(turns, [12]);
+    expect(one?.pieces).toEqual([
+      { section: 'bar', length: 8, count: 8 },
+      { section: 'pipe', length: 8.25, count: 4 },
+    ]);
   });
 });

@@ -38,6 +38,18 @@ describe('a kept file', () => {
       saved: '',
     });
   });
+  it('is brought up over a version that changed nothing', () => {
+    const later = { ...kind, version: 3 };
+    expect(
+      readFile(later, '{"sixteenths":"coupons","version":1,"data":[{"mark":"A"}]}'),
+    ).toMatchObject({
+      ok: true,
+      data: [{ mark: 'A', passes: 1 }],
+    });
+    expect(
+      readFile(later, '{"sixteenths":"coupons","version":2,"data":[{"mark":"A","passes":2}]}'),
+    ).toMatchObject({ ok: true });
+  });
   it.each([
     ['cut short', '{"sixteenths":"coupons","version":2,"da', /damaged/],
     ['of another program', '{"version":2,"data":[]}', /not saved by this site/],
@@ -48,6 +60,22 @@ describe('a kept file', () => {
     ['of a wrong shape', '{"sixteenths":"coupons","version":2,"data":[{"mark":1}]}', /"0\.mark"/],
   ])('is refused with a sentence when it is %s', (_, text, said) => {
     expect(problemOf(text)).toMatch(said);
+  });
+  it('that is too large for anything kept here is not even read', () => {
+    expect(problemOf(' '.repeat(8_000_001))).toBe('This file is too large to be a list of coupons');
+    expect(problemOf(' '.repeat(8_000_000))).toMatch(/damaged/);
+  });
+  it('of a later version is marked, so that nothing is written over it', () => {
+    const newer = readFile(kind, '{"sixteenths":"coupons","version":3,"data":[]}');
+    expect(newer).toMatchObject({ ok: false, newer: true });
+    expect(readFile(kind, '[]')).not.toHaveProperty('newer');
+  });
+  it('says what does not fit and where, in a sentence', () => {
+    const text = (data: unknown) => JSON.stringify({ sixteenths: 'coupons', version: 2, data });
+    expect(problemOf(text([{ mark: 'A', passes: 1.5 }]))).toMatch(
+      /^This file does not fit at "0\.passes": [a-z]/,
+    );
+    expect(problemOf(text('none'))).toMatch(/^This file does not fit: [a-z]/);
   });
   it('never throws, whatever the text', () => {
     fc.assert(fc.property(fc.oneof(fc.string(), fc.json()), (text) => void readFile(kind, text)));

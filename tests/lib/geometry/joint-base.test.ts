@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { filletPasses } from '../../../lib/geometry/fillet-passes.ts';
 import { groovePasses } from '../../../lib/geometry/groove-passes.ts';
 import type { GrooveSection } from '../../../lib/geometry/groove-section.ts';
-import type { Outline, Point } from '../../../lib/geometry/outline.ts';
+import { type Outline, type Point, signedArea } from '../../../lib/geometry/outline.ts';
 import { areaShared } from './polygon-oracle.ts';
 
 const positions = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
@@ -150,4 +150,22 @@ describe('a groove', () => {
     };
     expect(positions.map(opening)).toEqual(['up', 'side', 'up', 'down']);
   });
+});
+
+it.each(positions)('every outline runs counterclockwise, in position %s', (position) => {
+  const maps = [filletPasses(8, 0.5, [1, 2], position).map, joint({}, true, position)];
+  for (const { outline } of maps.flatMap(({ base, passes }) => [...base, ...passes]))
+    expect(signedArea(outline)).toBeGreaterThan(0);
+});
+
+it('signs an area by the way its corners run', () => {
+  const square: Outline = [
+    [1, 1],
+    [4, 1],
+    [4, 3],
+    [1, 3],
+  ];
+  expect(signedArea(square)).toBe(6);
+  expect(signedArea(square.toReversed())).toBe(-6);
+  expect(signedArea([])).toBe(0);
 });

@@ -58,6 +58,11 @@ describe('a reading', () => {
     [undercut, '-1/32', 'unread'],
     [undercut, '1e999', 'unread'],
     [undercut, ' ; ', 'open'],
+    [cracks, 'Passed', 'passed'],
+    [cracks, 'no', 'missed'],
+    [cracks, 'passable', 'unread'],
+    [cracks, 'no idea', 'unread'],
+    [cracks, 'a good one', 'unread'],
   ] as const)('%o: %s', (point, reading, result) => {
     expect(one(point, reading)?.result).toBe(result);
   });
@@ -117,6 +122,29 @@ describe('the shop’s own limit', () => {
     expect(verdict).toMatchObject({ result: 'passed' });
     expect(verdict.reason).toContain('looser limits than the source: undercut');
   });
+  it('that is negative or cannot be read is said for its field', () => {
+    expect(ownLimitSaid(undercut, '-1/64', 'us')).toBe('The shop’s own limit must not be negative');
+    expect(ownLimitSaid(undercut, 'tiny', 'us')).toMatch(/^The shop’s own limit needs a number/);
+    expect(ownLimitSaid(undercut, '0', 'us')).toBeUndefined();
+    expect(ownLimitSaid(undercut, ' ', 'us')).toBeUndefined();
+    // Where the eye decides there is no limit to set.
+    expect(ownLimitSaid(cracks, '1/4', 'us')).toBeUndefined();
+  });
+  it('that is looser than a custom of the trade says so', () => {
+    const { source: _, ...custom } = undercut;
+    expect(ownLimitSaid(custom, '1/16', 'us')).toContain('of {1/32 in}, common practice'.slice(3));
+  });
+  it('is shown in the reader’s units, as the exercise’s is', () => {
+    const bead: SheetPoint = {
+      item: 'current',
+      limit: 'More than {125 A}',
+      amount: '125 A',
+      known: 'practice',
+    };
+    expect(speak(one(bead, '130')?.reason ?? '', 'metric')).toContain('130\u00a0A');
+    const said = speak(one(undercut, '0.5', standardRubric, 'metric')?.reason ?? '', 'metric');
+    expect(said).toBe('Read 0.5\u00a0mm; at most 1\u00a0mm is asked');
+  });
   it('that cannot be read is told, and nothing passes by it', () => {
     expect(one(undercut, '1/64', withPoint('undercut', { limit: 'tiny' }))?.result).toBe('unread');
   });
@@ -129,6 +157,23 @@ describe('a coupon', () => {
       result: 'passed',
       total: 100,
     });
+  });
+  it('that misses a point by eye says what was asked', () => {
+    const verdict = grade([cracks], { cracks: 'repeat' }, standardRubric, 'us');
+    expect(verdict.points[0]?.reason).toBe('Seen, and not this: none, of any length');
+  });
+  it('passes at seventy of a hundred unless the shop says otherwise, and repeats under it', () => {
+    const weights = (missed: number): Rubric => ({
+      ...standardRubric,
+      points: {
+        undercut: { ...standardPoint, weight: missed, must: false },
+        size: { ...standardPoint, weight: 100 - missed },
+      },
+    });
+    const at = (missed: number) =>
+      grade([size, undercut], { ...good, undercut: '1/8' }, weights(missed), 'us').result;
+    expect(at(30)).toBe('passed');
+    expect(at(31)).toBe('repeat');
   });
   it('waits as long as a point is open', () => {
     expect(grade(points, { ...good, cracks: '' }, standardRubric, 'us').result).toBe('waiting');

@@ -37,6 +37,15 @@ const full = (one: GradedCoupon): GradedCoupon => ({
   ),
 });
 
+const blank: GradedCoupon = {
+  learner: '7',
+  attempt: '1',
+  on: '',
+  grader: '',
+  note: '',
+  readings: {},
+};
+
 describe('a table of graded coupons', () => {
   it('gives back the coupons that were written into it', () => {
     fc.assert(
@@ -74,6 +83,46 @@ describe('a table of graded coupons', () => {
       ],
     });
     expect(table).toContain('at most 1/32');
+  });
+  it('joins the reason and what is said of a looser limit', () => {
+    const rubric = {
+      ...standardRubric,
+      points: { undercut: { weight: 1, must: true, limit: '1/16 in' } },
+    };
+    const coupon = { ...blank, readings: { undercut: '1/16' } };
+    const table = writeGrading('x', points, { rubric, coupons: [coupon] }, 'us');
+    const read = readCsv(table, ['reason', 'total']);
+    const [undercut, cracks] = read.ok ? read.rows : [];
+    expect(undercut?.reason).toMatch(/own limit\) is asked\. The shop’s own limit .* is looser/);
+    expect(cracks?.reason).toBe('Nothing written yet');
+    expect(undercut?.total).toBe('50');
+  });
+  it('has no total where nothing has weight', () => {
+    const rubric = {
+      ...standardRubric,
+      points: Object.fromEntries(
+        points.map(({ item }) => [item, { weight: 0, must: true, limit: '' }]),
+      ),
+    };
+    const table = writeGrading('x', points, { rubric, coupons: [blank] }, 'us');
+    const read = readCsv(table, ['total']);
+    expect(read.ok && read.rows.map(({ total }) => total)).toEqual(['', '']);
+  });
+  it('of five thousand rows is read, a longer one refused', () => {
+    const row = 'x,7,1,,,cracks,pass,\n';
+    const head = 'exercise,learner,attempt,date,grader,item,reading,note\n';
+    expect(readGrading(head + row.repeat(5000), 'x', points).ok).toBe(true);
+    const read = readGrading(head + row.repeat(5001), 'x', points);
+    expect(read.ok ? '' : read.problem).toContain('more than 5000 rows');
+  });
+  it('says how many rows belong elsewhere', () => {
+    const head = 'exercise,learner,attempt,date,grader,item,reading,note\n';
+    const read = readGrading(
+      `${head}x,7,1,,,cracks,pass,\ny,7,1,,,cracks,pass,\nz,7,1,,,cracks,pass,`,
+      'x',
+      points,
+    );
+    expect(read.ok && read.notes).toEqual(['2 rows belong to other exercises and stayed out']);
   });
   it.each([
     ['', /no column/],
@@ -128,6 +177,30 @@ describe('a graded coupon', () => {
       }),
     );
   });
+  it('carries its readings, its note and the reason of its verdict', () => {
+    const coupon = { ...blank, grader: 'MK', note: 'cold start', readings: { undercut: '1/16' } };
+    const verdict = { ...grade(points, coupon.readings, standardRubric, 'us') };
+    const record = handedInOf('x', coupon, verdict, '2026-03-09');
+    expect(record).toMatchObject({
+      exercise: 'x',
+      result: 'repeat',
+      readings: [{ item: 'undercut', reading: '1/16' }],
+      grader: 'MK',
+      note: 'cold start. Missed: undercut',
+    });
+    expect(handedInOf('x', { ...coupon, note: '' }, verdict, '2026-03-09').note).toBe(
+      'Missed: undercut',
+    );
+    const long = handedInOf('x', { ...coupon, note: 'n'.repeat(3000) }, verdict, '2026-03-09');
+    expect(long.note).toBe('n'.repeat(2000));
+  });
+  it.each(['2026-02-31x', 'x2026-03-02', '2026-13-02', '2026-3-2'])(
+    'of day %s stands on today',
+    (on) => {
+      const verdict = grade(points, {}, standardRubric, 'us');
+      expect(handedInOf('x', { ...blank, on }, verdict, '2026-03-09').on).toBe('2026-03-09');
+    },
+  );
   it('lies in a book that its file gives back', () => {
     fc.assert(
       fc.property(coupons, (some) => {

@@ -134,6 +134,31 @@ describe('freshLike', () => {
     }
   });
 
+  it('moves printed sizes and counts too, a count in whole ones', async () => {
+    const room = {
+      welders: '3',
+      roomVolume: '54000 ft3',
+      ceilingHeight: '15 ft',
+      crossFlow: 'free',
+    };
+    for (const { typed } of await many('ventilation-check', room, ['generalFlow'])) {
+      const welders = Number(typed.welders);
+      expect(Number.isInteger(welders)).toBe(true);
+      expect(welders).toBeGreaterThanOrEqual(1);
+      expect(welders).toBeLessThanOrEqual(4);
+      expect(number(typed.roomVolume, 'ft3')).toBeGreaterThan(54000 * 0.7);
+    }
+    // No step of a shop for a unit: one in its second figure.
+    const slope = {
+      shortArcVoltage: '22 V',
+      shortArcCurrent: '127 A',
+      longArcVoltage: '30 V',
+      longArcCurrent: '108 A',
+    };
+    for (const { typed } of await many('source-slope', slope, ['slope']))
+      expect(off(number(typed.longArcVoltage, 'V'), 0.5)).toBeLessThan(1e-9);
+  });
+
   it('has nothing to offer where nothing can be moved or nothing is wanted that comes out', async () => {
     const position = await loadCalculation('groove-position');
     const flat = { axisInclination: '0 deg', faceRotation: '180 deg', weld: 'groove' };

@@ -75,6 +75,19 @@ describe('a right answer', () => {
     expect((await judge(asked, '5.0')).right).toBe(true);
     expect((await judge(asked, '5.01')).right).toBe(false);
   });
+  it('of a difference of temperatures is written like a temperature', async () => {
+    const cold = { cet: '0.277', thickness: '10 mm', hydrogen: '5', heatInput: '1 kJ/mm' };
+    // 160·tanh(10/35) − 110 = −65.5 °C, and a difference is shown alike to both readers.
+    const asked = await ask('preheat-cet', 'thicknessTerm', cold, 'metric');
+    for (const text of ['-65.5', '-65.5 °C', '−65.5 C'])
+      expect((await judge(asked, text)).right).toBe(true);
+    expect((await judge(asked, '65.5')).said).toMatch(/sign is the other way/);
+  });
+  it('of nothing is nothing', async () => {
+    const asked = await ask('pipe-position-shares', 'vertical', { pipeInclination: '90 deg' });
+    expect((await judge(asked, '0')).right).toBe(true);
+    expect(await judge(asked, '5')).toEqual({ right: false, said: 'Here it is nothing at all.' });
+  });
   it('is said with its practical size', async () => {
     const { said } = await judge(await ask('fillet-leg', 'leg', throat), '0.354 in');
     expect(said.replaceAll('\u00a0', ' ')).toBe('Right: 0.354 in, so 3/8 in.');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockText, durationText, wallClock } from '../../../lib/text/clock-text.ts';
+import { clockFace, clockText, durationText, wallClock } from '../../../lib/text/clock-text.ts';
 import { readQuantity } from '../../../lib/text/quantity-text.ts';
 
 describe('clockText', () => {
@@ -20,6 +20,21 @@ describe('clockText', () => {
       }),
     );
   });
+});
+
+describe('clockFace', () => {
+  it.each([
+    [0, '12:00'],
+    [15, '12:30'],
+    [30, '1:00'],
+    [90, '3:00'],
+    [180, '6:00'],
+    [345, '11:30'],
+    [359.9, '12:00'],
+    [360, '12:00'],
+    [390, '1:00'],
+    [366, '12:12'],
+  ])('names %s° of a joint %s', (angle, text) => expect(clockFace(angle)).toBe(text));
 });
 
 describe('wallClock', () => {

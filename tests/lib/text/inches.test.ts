@@ -23,6 +23,10 @@ describe('inches', () => {
     ['-1-3/8', -1.375],
     ['+1/4', 0.25],
     ['1 3/8', 1.375],
+    ['1  3/8', 1.375],
+    ['1 - 3 / 8', 1.375],
+    ['5/4', 1.25],
+    ['8/8', 1],
   ])('reads %s', (text, value) => {
     expect(readFraction(text)).toBe(value);
   });
@@ -31,9 +35,12 @@ describe('inches', () => {
     expect(readFraction(text)).toBeNaN();
   });
 
-  it.each(['3', '0.5', '1/2/3', '--1/2', '1//2'])('leaves %s to others', (text) => {
-    expect(readFraction(text)).toBeUndefined();
-  });
+  it.each(['3', '0.5', '1/2/3', '--1/2', '1//2', '1--3/8', '1x-3/8', '13/8 in', 'x1/2'])(
+    'leaves %s to others',
+    (text) => {
+      expect(readFraction(text)).toBeUndefined();
+    },
+  );
 
   it('writes one-character fractions out, also behind a whole number', () => {
     expect(spellFractions('½')).toBe('1/2');

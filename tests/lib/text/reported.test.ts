@@ -17,6 +17,44 @@ describe('reported', () => {
     expect(() => reported(leg, 0.25, { unit: 'kg' })).toThrow(TypeError);
     expect(() => reported(undefined, 1)).toThrow(TypeError);
   });
+  it('refuses an output that does not exist even where there is no result', () => {
+    expect(() => reported(undefined, undefined)).toThrow('there is no such output');
+  });
+  it('reports a word of a measured output as a word', () => {
+    const open: Output = { label: 'Up to', unit: 'in', words: ['unlimited'] };
+    expect(reported(open, 'unlimited')).toEqual({ value: 'unlimited' });
+    expect(reported({ label: 'Why', text: true }, 'none')).toEqual({ value: 'none' });
+  });
+  it('converts a printed figure only into a unit that was asked for and is not its own', () => {
+    const thick: Output = { label: 'Wall', printed: { us: 'in', metric: 'mm' } };
+    const wall = { us: 0.432, metric: 10.97 };
+    expect(reported(thick, wall, { unit: 'in' })).toEqual({ value: 0.432, unit: 'in' });
+    expect(reported(thick, wall, { unit: 'ft' })).toMatchObject({
+      value: expect.closeTo(0.036, 12),
+      unit: 'ft',
+    });
+    expect(reported(thick, wall, { unit: 'm' })).toMatchObject({ value: 0.01097, unit: 'm' });
+    expect(() => reported(thick, wall, { unit: 'A' })).toThrow(TypeError);
+  });
+  it('reports rows cell by cell: numbers with units, texts spoken, gaps as nothing', () => {
+    const list: Output = {
+      label: 'Rows',
+      list: { gap: { label: 'Gap', unit: 'in' }, why: { label: 'Why', text: true } },
+    };
+    const rows = [
+      { gap: 1, why: 'a {1 in} gap' },
+      { gap: undefined, why: undefined },
+    ];
+    const of = (system: 'us' | 'metric') => reported(list, rows, { system }).value;
+    expect(of('metric')).toEqual([
+      { gap: { value: 25.4, unit: 'mm' }, why: { value: 'a 25.4\u00a0mm gap' } },
+      { gap: { value: null }, why: { value: null } },
+    ]);
+    expect(reported(list, rows).value).toEqual([
+      { gap: { value: 1, unit: 'in' }, why: { value: 'a 1\u00a0in gap' } },
+      { gap: { value: null }, why: { value: null } },
+    ]);
+  });
   it('takes a printed figure from its own system and does not convert it', () => {
     const preheat = { us: 50, metric: 10 };
     expect(reported(printed, preheat)).toEqual({ value: 50, unit: 'degF' });
@@ -49,6 +87,18 @@ describe('reportedAt', () => {
     trim: '0 in',
   });
   if (!found.ok) throw new Error('no plan');
+  it('gives a cell in a wished unit, and nothing where there is no such row', () => {
+    const at = (path: string, wish?: object) =>
+      reportedAt(cutPlan as Calculation, found.results, path, wish);
+    // 24 in are two feet.
+    expect(at('plan.0.used', { unit: 'ft' })).toEqual({ value: 2, unit: 'ft' });
+    expect(at('plan.0.pieces')).toEqual({ value: '3 × 8\u00a0in' });
+    expect(at('plan.0.pieces', { unit: 'ft' })).toEqual({ value: '3 × 8\u00a0in' });
+    expect(at('plan.7.used')).toEqual({ value: null });
+    expect(at('plan.0.nothing')).toEqual({ value: null });
+    expect(at('plan.length')).toEqual({ value: 1 });
+    expect(at('waste')).toMatchObject({ unit: 'percent' });
+  });
   it('finds a cell of a list by its path', () => {
     expect(reportedAt(cutPlan as Calculation, found.results, 'bars').value).toBe(1);
     expect(reportedAt(cutPlan as Calculation, found.results, 'plan.0.used')).toMatchObject({

@@ -19,6 +19,11 @@ describe('shownPrinted', () => {
     },
   );
 
+  it('prints four digits where no rule takes the figure', () => {
+    expect(shownPrinted(output, 0.12345, 'in')).toBe('0.1235\u00a0in');
+    expect(shownPrinted(output, 1 / 64, 'in')).toBe('0.01563\u00a0in');
+  });
+
   it('leaves figures as decimals where no rule is named', () => {
     const { fraction: _, ...plain } = output;
     expect(shownPrinted(plain, 0.375, 'in')).toBe('0.375\u00a0in');
@@ -44,6 +49,10 @@ describe('shown', () => {
       '10 °C',
     ],
     [leg, undefined, 'us', nothing],
+    [leg, null, 'us', nothing],
+    [{ label: 'Rows', list: {} }, [], 'us', ''],
+    [{ label: 'Up to', unit: 'in', words: ['a {1 in} gap'] }, 'a {1 in} gap', 'us', 'a {1 in} gap'],
+    [{ label: 'Length', unit: 'in' }, 1 / 3, 'us', '0.333 in'],
     [{ label: 'Map', shape: true }, {}, 'us', ''],
   ] as [Output, unknown, 'us' | 'metric', string][])(
     '%o of %o in %s is "%s"',
@@ -81,6 +90,17 @@ describe('practical', () => {
     ['up', 0.26, 'metric', '7 mm'],
   ] as const)('rounds %s: %d in is, in %s, %s', (way, value, system, size) => {
     expect(plain(practical(sized(way), value, system))).toBe(size);
+  });
+  it('names a metric step by its own unit', () => {
+    const speed: Output = {
+      label: 'Speed',
+      unit: 'in/min',
+      round: { to: '1/2 in/min|10 mm/min', way: 'nearest' },
+    };
+    expect(plain(practical(speed, 6, 'metric'))).toBe('150 mm/min');
+    expect(plain(practical(speed, 6.3, 'us'))).toBe('6.5 in/min');
+    const small: Output = { label: 'Leg', unit: 'in', round: { to: '1/64 in', way: 'down' } };
+    expect(plain(practical(small, 0.17, 'us'))).toBe('5/32 in');
   });
   it('has none where the step has no size for the system, or the answer is a word', () => {
     const inchOnly: Output = { label: 'Leg', unit: 'in', round: { to: '1/16 in', way: 'up' } };

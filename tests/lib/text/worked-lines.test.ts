@@ -2,8 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { answer } from '../../../lib/answer.ts';
 import type { Formula } from '../../../lib/calculation.ts';
 import deposit from '../../../lib/calculations/deposit.ts';
+import strength from '../../../lib/calculations/fillet-strength.ts';
+import throat from '../../../lib/calculations/fillet-throat.ts';
+import groove from '../../../lib/calculations/groove-area.ts';
 import heatInput from '../../../lib/calculations/heat-input.ts';
+import cet from '../../../lib/calculations/preheat-cet.ts';
+import runOut from '../../../lib/calculations/run-out-heat.ts';
 import transverse from '../../../lib/calculations/transverse-shrinkage.ts';
+import weave from '../../../lib/calculations/weave-width.ts';
 import { holdsInReaderUnits } from '../../../lib/text/reader-units.ts';
 import { slotTexts } from '../../../lib/text/slot-texts.ts';
 import { workedLines } from '../../../lib/text/worked-lines.ts';
@@ -41,6 +47,46 @@ describe('workedLines', () => {
   });
 });
 
+describe('workedLines of other formulas', () => {
+  it('names a constant by its sign and puts its value in', () => {
+    // sin of plates: a fillet's strength is 0.60 of the strength class.
+    const lines = workedLines(
+      strength as never,
+      answered(strength as never, {
+        leg: '5/16 in',
+        length: '8 in',
+        electrodeStrength: '70 ksi',
+        loadAngle: '0 deg',
+      }),
+    );
+    const line = lines.find(({ name }) => name === 'design');
+    expect(line?.symbols).toBe('R_d = φ * R_n');
+    expect(plain(line?.numbers)).toMatch(/^0\.75 \* \(\S+ kip\)$/);
+  });
+
+  it('quotes a chosen word, and leaves what was not given by its name', () => {
+    const lines = workedLines(
+      groove as never,
+      answered(groove as never, {
+        groove: 'single bevel',
+        thickness: '3/8 in',
+        rootOpening: '1/4 in',
+        includedAngle: '45 deg',
+      }),
+    );
+    expect(plain(lines[0]?.numbers)).toContain('equalText("single bevel", "V")');
+    expect(plain(lines[0]?.numbers)).toContain('(3/8 in)'.replace('3/8', '0.375'));
+  });
+
+  it('prints three figures where an output asks for no other number of them', () => {
+    const [wide] = workedLines(
+      weave as never,
+      answered(weave as never, { diameter: '0.15625 in' }),
+    );
+    expect(plain(wide?.answer)).toBe('0.313 in');
+  });
+});
+
 describe('holdsInReaderUnits', () => {
   it('holds where the formula is a plain product, in either system', () => {
     expect(holdsInReaderUnits(heatInput as never, bead.values)).toContain('heatInput');
@@ -50,6 +96,22 @@ describe('holdsInReaderUnits', () => {
       rootOpening: '1/4 in',
     });
     expect(holdsInReaderUnits(transverse as never, values).size).toBeGreaterThan(0);
+  });
+
+  it('holds for a metric formula with inches put in, and for a quotient of lengths alone', () => {
+    const { values } = answered(runOut as never, {
+      coreDiameter: '1/8 in',
+      consumedLength: '12 in',
+      runOut: '8 in',
+    });
+    // 0.0472 kJ/mm³ has a partner in no system, so Q in kJ/mm stands on millimeters alone.
+    expect([...holdsInReaderUnits(runOut as never, values)]).toEqual([]);
+    const plate = answered(throat as never, { legA: '5/16 in', legB: '1/4 in' });
+    expect([...holdsInReaderUnits(throat as never, plate.values)]).toEqual([
+      'faceWidth',
+      'throat',
+      'area',
+    ]);
   });
 
   it('does not hold where a number stands for a unit, such as twelve inches in a foot', () => {
@@ -67,6 +129,34 @@ describe('slotTexts', () => {
     const { heatInput: line } = slotTexts(heatInput as never, bead, 'us');
     expect(line && plain(line.arcEnergy)).toBe('27.5 kJ/in');
     expect(line && plain(line['=heatInput'])).toBe('22 kJ/in');
+  });
+
+  it('puts a constant, a chosen word and a negative value in as a reader writes them', () => {
+    const found = answered(strength as never, {
+      leg: '5/16 in',
+      length: '8 in',
+      electrodeStrength: '70 ksi',
+      loadAngle: '0 deg',
+    });
+    const { design } = slotTexts(strength as never, found, 'us');
+    expect(design && Object.values(design)).toContain('0.75');
+    const cut = answered(groove as never, {
+      groove: 'single bevel',
+      thickness: '3/8 in',
+      rootOpening: '1/4 in',
+      includedAngle: '45 deg',
+    });
+    expect(slotTexts(groove as never, cut, 'us').area?.groove).toBe('single bevel');
+    const cold = answered(cet as never, {
+      cet: '0.277',
+      thickness: '10 mm',
+      hydrogen: '5',
+      heatInput: '1 kJ/mm',
+    });
+    // 160·tanh(10/35) − 110 = −65.5 °C
+    expect(plain(slotTexts(cet as never, cold, 'metric').temperature?.thicknessTerm)).toMatch(
+      /^\(−65\.49 °C\)$/,
+    );
   });
 
   it('keeps the source’s units where it does not, and converts the answer after it', () => {
