@@ -44,6 +44,13 @@ async function measureTheSample(page: Page): Promise<void> {
 }
 
 const sheets: Record<string, Sheet> = {
+  'lesson handout': { path: 'lessons/groove-1g/', pages: 7 },
+  'booth sheet': {
+    path: 'booth/?booth.exercise=fillet-2f&booth.current=128A',
+    pages: 1,
+    make: (page) => page.locator('.booth-sheet .booth-code').first().waitFor({ state: 'attached' }),
+  },
+  'electrode log': { path: 'log/', pages: 2 },
   'purchase list': { path: 'class/', pages: 1, make: alone('purchase') },
   'cut list': { path: 'class/', pages: 3, make: alone('cut') },
   'week plan': { path: 'class/', pages: 2, make: alone('weeks') },
