@@ -1,9 +1,18 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const browserTests = 'tests/browser/**/*.test.ts';
 const siteTests = 'tests/site/**/*.test.ts';
+
+/** The longest file first: begun last, it would run on while the other worker has nothing to do. */
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const isLongest = ({ moduleId }: TestSpecification) => moduleId.includes('/every-page-on-');
+    return (await super.sort(files)).sort((a, b) => Number(isLongest(b)) - Number(isLongest(a)));
+  }
+}
 
 /**
  * Three projects, run one after the other so that they do not fight for the processor:
@@ -12,6 +21,7 @@ const siteTests = 'tests/site/**/*.test.ts';
 export default defineConfig({
   root,
   test: {
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         extends: true,
