@@ -24,7 +24,10 @@ export default function CutDrawing({ cuts, code }: { cuts: Cuts; code: string })
       <b>
         {code}, {known[cite.known]}: {cite.at}.
       </b>{' '}
-      {plates && 'Plate seen from the cap side; hatched ends are thrown away. '}
+      {plates &&
+        (bends.includes('fillet break')
+          ? 'Seen along the weld from above; the hatched end is thrown away. '
+          : 'Plate seen from the cap side; hatched ends are thrown away. ')}
       {bends.includes('face bend') && 'Face bend: the cap is stretched. Root bend: the root is. '}
       {bends.includes('side bend') && 'Side bend: a slice laid on its side. '}
       {bends.includes('fillet break') && 'Dot: stop and restart. '}
@@ -71,7 +74,7 @@ function Plate({ strips }: { strips: readonly Strip[] }) {
   const kept = strips.filter(({ specimen }) => specimen);
   const fixed = end * (strips.length - kept.length);
   const broad = kept.some(({ restart }) => restart);
-  const shares = kept.map(({ restart }) => (broad && restart ? 3 : 1));
+  const shares = kept.map(({ restart }) => (broad && restart ? 2 : 1));
   const unit = (right - left - fixed) / shares.reduce((sum, one) => sum + one, 0);
   let at = left;
   const placed = strips.map((strip) => {

@@ -2,14 +2,21 @@
 import type { Citation } from '../calculation.ts';
 import type { Code, Form } from './test-positions.ts';
 
-export const cutCites: Readonly<Record<Code, Citation>> = {
+const cutCites: Readonly<Record<Code, Citation>> = {
   'AWS D1.1': { source: 'aws-d1.1', at: 'figures of the performance tests', known: 'memory' },
   'ASME IX': { source: 'asme-ix', at: 'QW-463.2, QW-302.3', known: 'memory' },
 };
 
+const filletCites: Readonly<Record<Code, Citation>> = {
+  'AWS D1.1': { source: 'aws-d1.1', at: 'figures of the fillet tests', known: 'memory' },
+  'ASME IX': { source: 'asme-ix', at: 'QW-462.4(b)', known: 'memory' },
+};
+export const cutCite = (code: Code, test: string): Citation =>
+  (/F/.test(test) ? filletCites : cutCites)[code];
+
 /** A sentence for one position; from memory, so that it names no size. */
 export function cutPlace(code: Code, form: Form, test: string): { text: string; cite: Citation } {
-  const cite = cutCites[code];
+  const cite = cutCite(code, test);
   if (/F/.test(test))
     return {
       text: 'The stop and restart lies in the piece that is broken, clear of its ends.',

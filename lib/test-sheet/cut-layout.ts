@@ -3,7 +3,7 @@
  * and the quarters of a pipe are from memory; that four are bent from a pipe that stood still is read.
  */
 import type { Citation } from '../calculation.ts';
-import { cutCites } from '../tables/cut-places.ts';
+import { cutCite } from '../tables/cut-places.ts';
 import type { Code, Form } from '../tables/test-positions.ts';
 
 export interface Named {
@@ -65,7 +65,7 @@ export function cutLayout(
       layouts.push({ on: 'pipe', test, places: quartersOf(own) });
     }
   }
-  return { layouts, notes: [...notes], cite: cutCites[code] };
+  return { layouts, notes: [...notes], cite: cutCite(code, tests[0] ?? '') };
 }
 
 const away: Strip = { specimen: undefined, restart: false };

@@ -165,6 +165,7 @@ describe('where the specimens are cut', () => {
       ['fillet break', true],
       [undefined, false],
     ]);
+    expect(cuts({ code: 'ASME IX', test: '2F' })?.cite.at).toContain('QW-462.4');
   });
 
   it('on a pipe that stood still from all four quarters, opposite ones alike (from memory)', () => {
