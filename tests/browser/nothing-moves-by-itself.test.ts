@@ -16,7 +16,7 @@ describe('the layout stands still from the first paint to the last line', () => 
       { width: 360, height: 2000, units: 'metric' },
       async ({ page, quiet }) => {
         await quiet();
-        await readToTheEnd(page, 80);
+        await readToTheEnd(page, 30);
         await quiet();
         return shiftsOn(page);
       },

@@ -4,17 +4,17 @@ import type { Page } from 'playwright-core';
 const ahead = 300;
 
 /**
- * Scrolls through the page and back, so that all that waits to be seen comes alive.
- * A pause at each screen, in milliseconds, lets it come alive in sight.
+ * Scrolls through the page and back, so that all that waits to be seen comes alive. With a pause, in
+ * milliseconds, it goes on as a reader does: by less than what comes alive ahead, and in sight.
  */
 export async function readToTheEnd(page: Page, pause = 0): Promise<void> {
-  const skipped = pause > 0 ? 0 : 2 * ahead;
   await page.evaluate(
-    async ({ pause, skipped }) => {
+    async ({ pause, ahead }) => {
       // Once a frame is drawn, the page has noticed what came into view.
       const drawn = () =>
         new Promise((done) => requestAnimationFrame(() => setTimeout(done, pause)));
-      for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight + skipped) {
+      const step = pause > 0 ? ahead : innerHeight + 2 * ahead;
+      for (let y = 0; y < document.documentElement.scrollHeight; y += step) {
         scrollTo(0, y);
         await drawn();
       }
@@ -23,6 +23,6 @@ export async function readToTheEnd(page: Page, pause = 0): Promise<void> {
       scrollTo(0, 0);
       await drawn();
     },
-    { pause, skipped },
+    { pause, ahead },
   );
 }
