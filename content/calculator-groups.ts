@@ -70,6 +70,7 @@ export const calculatorGroups: readonly CalculatorGroup[] = [
     summary: 'How much metal, how many electrodes, how long.',
     ids: [
       'groove-area',
+      'groove-fit-up',
       'groove-passes',
       'passes-left',
       'deposit',

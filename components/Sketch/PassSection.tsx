@@ -1,11 +1,12 @@
 import { Component } from 'preact';
 import type { PassMap } from '../../lib/geometry/pass-map.ts';
 import Handle from '../Drawing/Handle.tsx';
+import { boundsOf } from './bounds.ts';
 import { clipped, ownEdges } from './clipped.ts';
 import { Size } from './Label.tsx';
 import Metal from './Metal.tsx';
 import Sketch from './Sketch.tsx';
-import { type Bounds, fitted, type Point } from './scale.ts';
+import { type Bounds, fitted } from './scale.ts';
 import Weld from './Weld.tsx';
 
 interface Props {
@@ -95,16 +96,5 @@ function around({ passes, base }: PassMap): Bounds {
     right: Math.min(weld.right + more, Math.max(metal.right, weld.right)),
     bottom: Math.max(weld.bottom - more, Math.min(metal.bottom, weld.bottom)),
     top: Math.min(weld.top + more, Math.max(metal.top, weld.top)),
-  };
-}
-
-function boundsOf(points: readonly Point[]): Bounds {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  return {
-    left: Math.min(...xs),
-    right: Math.max(...xs),
-    bottom: Math.min(...ys),
-    top: Math.max(...ys),
   };
 }

@@ -1,8 +1,8 @@
 import type { DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import Dimension from '../Sketch/Dimension.tsx';
-import { Size } from '../Sketch/Label.tsx';
+import Label, { Size } from '../Sketch/Label.tsx';
 import Metal from '../Sketch/Metal.tsx';
-import Sketch from '../Sketch/Sketch.tsx';
+import Sketch, { round } from '../Sketch/Sketch.tsx';
 import { fitted, type Point } from '../Sketch/scale.ts';
 
 const inch = 25.4;
@@ -73,6 +73,9 @@ export default function BeadRow({ given, results }: DrawingProps) {
         stroke="currentColor"
         stroke-width="3"
       />
+      <Label x={scale.x(between)} y={round(scale.y(height) - 6)}>
+        valley
+      </Label>
     </Sketch>
   );
 }

@@ -102,6 +102,19 @@ function Electrode({ x, y, angle }: { x: number; y: number; angle: number }) {
   );
 }
 
+/** An arc, counterclockwise, as path data; whole units will do on a drawing that is not to scale. */
+function arc(x: number, y: number, radius: number, from: number, to: number): string {
+  const at = (degrees: number) => {
+    const turn = (degrees * Math.PI) / 180;
+    return `${Math.round(x + radius * Math.cos(turn))} ${Math.round(y - radius * Math.sin(turn))}`;
+  };
+  return `M${at(from)}A${radius} ${radius} 0 0 0 ${at(to)}`;
+}
+
+const Turned = ({ d }: { d: string }) => (
+  <path d={d} fill="none" stroke="currentColor" stroke-width="0.8" />
+);
+
 function EndView({ joint, lean }: { joint: Joint; lean: Lean }) {
   const angle = middle(lean.work);
   if (joint === 'tee')
@@ -110,6 +123,7 @@ function EndView({ joint, lean }: { joint: Joint; lean: Lean }) {
         <Plate outline={box(34, 24, 18, 84)} />
         <Plate outline={box(16, 108, 112, 18)} />
         <Electrode x={56} y={104} angle={angle} />
+        <Turned d={arc(56, 104, 64, 0, angle)} />
       </>
     );
   if (joint === 'groove')
@@ -132,6 +146,7 @@ function EndView({ joint, lean }: { joint: Joint; lean: Lean }) {
           ]}
         />
         <Electrode x={70} y={122} angle={angle} />
+        <Turned d={arc(70, 104, 48, 0, angle)} />
       </>
     );
   return (
@@ -146,6 +161,7 @@ function EndView({ joint, lean }: { joint: Joint; lean: Lean }) {
         />
       )}
       <Electrode x={joint === 'pad' ? 68 : 70} y={106} angle={joint === 'pad' ? angle : 90} />
+      <Turned d={arc(70, 110, 48, 0, angle)} />
     </>
   );
 }
@@ -153,6 +169,7 @@ function EndView({ joint, lean }: { joint: Joint; lean: Lean }) {
 /** Along the weld: travel to the right. A drag leans the top of the electrode ahead. */
 function SideView({ lean }: { lean: Lean }) {
   const tilt = middle(lean.travel);
+  const top = lean.way === 'drag' ? 90 - tilt : 90 + tilt;
   return (
     <>
       <Plate outline={box(6, 112, 128, 16)} />
@@ -162,8 +179,14 @@ function SideView({ lean }: { lean: Lean }) {
         stroke="currentColor"
         stroke-width="1.4"
       />
-      <path d="M70 108V28" stroke="currentColor" stroke-width="0.8" stroke-dasharray="3 3" />
-      <Electrode x={70} y={106} angle={lean.way === 'drag' ? 90 - tilt : 90 + tilt} />
+      <path
+        d={`M70 108V28${lean.way === 'drag' ? arc(70, 106, 92, top, 90) : arc(70, 106, 92, 90, top)}`}
+        fill="none"
+        stroke="currentColor"
+        stroke-width="0.8"
+        stroke-dasharray="3 3"
+      />
+      <Electrode x={70} y={106} angle={top} />
       <path d="M92 98H122M115 93l8 5l-8 5" fill="none" stroke="currentColor" stroke-width="1.8" />
     </>
   );

@@ -9,7 +9,8 @@ import {
   positions,
   saidLimit,
 } from '../tables/prequalified-limits-d1.1.ts';
-import { passAreaOf, passesFor, saidArea } from '../welds/pass-area.ts';
+import { passAreaOf, saidArea } from '../welds/pass-area.ts';
+import { passesFor } from '../welds/passes-for.ts';
 
 const inch = 25.4;
 const mostPasses = 300;

@@ -1,21 +1,16 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
-import { beadsByLayer, grooveLayers } from '../geometry/groove-layers.ts';
-import { groovePasses } from '../geometry/groove-passes.ts';
-import { bottomOf, halfWidthAt, inUnit, layerArea, layersOf } from '../geometry/groove-section.ts';
 import { grooveShape } from '../inputs/groove-shape.ts';
 import { onePass } from '../inputs/one-pass.ts';
-import { NoAnswer } from '../no-answer.ts';
 import {
   citePassLimits,
-  type PrintedSize,
   passLimits,
   positions,
   saidLimit,
 } from '../tables/prequalified-limits-d1.1.ts';
-import { passAreaOf, passesFor, saidArea } from '../welds/pass-area.ts';
+import { passAreaOf, saidArea } from '../welds/pass-area.ts';
+import { plannedGroove } from '../welds/planned-groove.ts';
 
 const inch = 25.4;
-const mostPasses = 300;
 
 export default defineProcedure({
   title: 'Passes of a groove',
@@ -27,7 +22,7 @@ export default defineProcedure({
       choices: ['strip', 'open root'],
       example: 'strip',
       default: 'strip',
-      obtain: 'A steel strip tacked behind the joint, or nothing: then the root is open.',
+      obtain: 'A steel strip tacked behind, or nothing.',
     },
     position: {
       label: 'Position',
@@ -54,7 +49,7 @@ export default defineProcedure({
       limits: { min: 0.03, max: 0.5, why: 'no fill layer is thinner or thicker' },
       example: { us: '1/8', metric: '3' },
       default: '1/8 in',
-      obtain: 'Depth before and after a layer. The procedure sheet may set a limit.',
+      obtain: 'Depth before and after a layer; the procedure may limit it.',
     },
   },
   outputs: {
@@ -62,7 +57,7 @@ export default defineProcedure({
     passes: { label: 'Passes', unit: '1' },
     jointArea: { label: 'Section area, cap included', symbol: 'A', unit: 'in2', digits: 3 },
     runOutEach: {
-      label: 'Run-out that makes it come out even',
+      label: 'Run-out that comes out even',
       unit: 'in',
       digits: 2,
       optional: true,
@@ -74,17 +69,16 @@ export default defineProcedure({
         layer: { label: 'Layer', unit: '1' },
         kind: { label: 'Kind', text: true },
         area: { label: 'Section area', unit: 'in2', digits: 3 },
-        step: { label: 'Width it adds to the layer', unit: 'in', digits: 2 },
+        step: { label: 'Width it adds', unit: 'in', digits: 2 },
         over: { label: 'Laps over', text: true },
         covers: { label: 'Covers of it', unit: 'percent', digits: 2 },
-        depthLeft: { label: 'Depth left when the layer is full', unit: 'in', digits: 2 },
+        depthLeft: { label: 'Depth left after the layer', unit: 'in', digits: 2 },
       },
     },
-    map: { label: 'Section with numbered passes', shape: true },
+    map: { label: 'Numbered passes', shape: true },
   },
   beware: [
-    'A plan on paper: the opening you measure after tacking, the hand and the welding procedure decide. Clean every pass before the next.',
-    'The thickness limits are ceilings for procedures that need no test of their own, not advice.',
+    'A plan on paper: the opening after tacking, the hand and the procedure decide. Clean every pass.',
   ],
   cite: [
     { source: 'geometry', at: 'trapezoids and a parabola', known: 'derived' },
@@ -95,45 +89,13 @@ export default defineProcedure({
   compute({ backing, position, rootPassThickness, fillPassThickness, ...given }) {
     const { thickness, rootOpening, includedAngle, rootFace, capHeight, ...pass } = given;
     const groove = { thickness, rootOpening, includedAngle, rootFace, capHeight };
-    if (rootFace > thickness)
-      throw new NoAnswer('The root face is thicker than the plate', 'rootFace');
-    if (capHeight > 0.25)
-      throw new NoAnswer('must be at most {1/4 in}: no code leaves more standing', 'capHeight');
-    const bottom = bottomOf(groove);
-    const halfFace = halfWidthAt(groove, thickness);
-    if (halfFace < 0.005)
-      throw new NoAnswer(
-        'There is no groove to fill: open the root or bevel the edges',
-        'rootOpening',
-      );
-    if (capHeight > halfFace)
-      throw new NoAnswer('is more than half the width of the face', 'capHeight');
-    const limits = passLimits[position];
-    const rootLimit = ceiling(limits.rootPassThickness);
-    const fillLimit = ceiling(limits.fillPassThickness);
-    const heights = grooveLayers({
-      depth: thickness - bottom,
-      rootPassThickness: Math.min(rootPassThickness, rootLimit),
-      fillPassThickness: Math.min(fillPassThickness, fillLimit),
-      coverLimit: fillLimit,
-      capHeight,
-    }).map((height) => bottom + height);
-    const areas = layersOf(groove, heights).map(layerArea);
-    const jointArea = areas.reduce((sum, area) => sum + area, 0);
     const passArea = passAreaOf(pass);
-    const wanted = Math.max(heights.length, passesFor(jointArea, passArea));
-    if (wanted > mostPasses)
-      throw new NoAnswer(
-        `This takes more than ${mostPasses} passes; look at the groove and at the area of a pass again`,
-        pass.passArea === undefined ? 'thickness' : 'passArea',
-      );
-    const beads = beadsByLayer(areas, wanted, backing === 'open root');
-    const built = groovePasses(
-      inUnit(groove, inch),
-      heights.map((height) => height * inch),
-      beads,
-      backing === 'strip',
+    const { heights, jointArea, beads, ...built } = plannedGroove(
+      groove,
+      backing,
       position,
+      { rootPassThickness, fillPassThickness },
+      { size: passArea, given: pass.passArea !== undefined },
     );
     const passes = built.passes.length;
     return {
@@ -157,22 +119,23 @@ export default defineProcedure({
     };
 
     function reasons(): Reason[] {
+      const limits = passLimits[position];
       const because: Reason[] = [
         {
           kind: 'rule',
-          text: `The root first, then each layer full from side to side before the next. From the root up the layers hold ${beads.join(' + ')}.`,
+          text: `The root first, then layer by layer, each full from side to side: ${beads.join(' + ')} from the root up.`,
         },
         {
           kind: 'rule',
-          text: `The weld has ${saidArea(jointArea)}, a pass about ${saidArea(passArea)}${pass.passArea === undefined ? ' from one electrode over its run-out' : ', as given'}. Each further pass goes where the passes are largest.`,
+          text: `The weld has ${saidArea(jointArea)}, a pass about ${saidArea(passArea)}${pass.passArea === undefined ? ' from one electrode over its run-out' : ', as given'}.`,
         },
         {
           kind: 'row',
-          text: `Without a procedure test a root pass may be up to ${saidLimit(limits.rootPassThickness)} thick in this position, a layer over it up to ${saidLimit(limits.fillPassThickness)}.`,
+          text: `Without a procedure test a root pass may be up to ${saidLimit(limits.rootPassThickness)} thick in this position, a layer over it up to ${saidLimit(limits.fillPassThickness)}: ceilings, not advice.`,
           cite: citePassLimits,
         },
       ];
-      if (rootPassThickness > rootLimit || fillPassThickness > fillLimit)
+      if (built.clipped)
         because.push({
           kind: 'caution',
           text: 'A thickness you gave is over that limit, so the plan takes the limit instead.',
@@ -194,9 +157,6 @@ export default defineProcedure({
     }
   },
 });
-
-/** The larger of a limit's two printed figures, so that neither reader is refused his own. */
-const ceiling = ({ us, metric }: PrintedSize): number => Math.max(us, metric / inch);
 
 function kindOf(layer: number, layers: number): string {
   if (layers === 1) return 'root and cover';

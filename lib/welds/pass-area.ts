@@ -14,13 +14,6 @@ export function passAreaOf({ passArea, runOut, ...electrode }: OnePass): number 
   return passArea ?? depositedVolume(electrode) / runOut;
 }
 
-/**
- * As many passes as an area takes. A hand keeps the area of a pass no closer than one part in a
- * hundred, so that much calls for no pass more.
- */
-export const passesFor = (area: number, passArea: number): number =>
-  Math.max(1, Math.ceil(area / (1.01 * passArea)));
-
 /** An area in a sentence. */
 export const saidArea = (squareInches: number): string =>
   `{${Number(squareInches.toPrecision(3))} in2}`;

@@ -1,0 +1,202 @@
+import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
+import { grooveShape } from '../inputs/groove-shape.ts';
+import { NoAnswer } from '../no-answer.ts';
+import {
+  citeOtherWidest,
+  type JointDetail,
+  jointDetails,
+  jointNames,
+  otherWidest,
+  stages,
+} from '../tables/joint-details.ts';
+import { positions } from '../tables/prequalified-limits-d1.1.ts';
+import { convert } from '../units.ts';
+import { plannedGroove } from '../welds/planned-groove.ts';
+
+const verdicts = ['fits', 'does not fit', 'sources differ'] as const;
+type Verdict = (typeof verdicts)[number];
+
+/** Readings at a limit, within what a rule can show. */
+const hair = 1e-6;
+
+export default defineProcedure({
+  title: 'Fit-up of a V groove',
+  summary:
+    'Whether the opening and angle you measured are inside the joint’s tolerance, and what the metal costs from one end of it to the other.',
+  inputs: {
+    joint: {
+      label: 'Joint',
+      choices: jointNames,
+      example: 'on a strip, 45°',
+      default: 'on a strip, 45°',
+      obtain: 'The sketch on the procedure sheet. Both bevels together make the angle.',
+    },
+    stage: {
+      label: 'Judged',
+      choices: stages,
+      example: 'after fit-up',
+      default: 'after fit-up',
+      obtain: 'The drawing keeps to the narrow tolerance; the tacked joint has the wider one.',
+    },
+    position: {
+      label: 'Position',
+      choices: positions,
+      example: 'flat',
+      default: 'flat',
+      obtain: 'How the joint lies when it is welded.',
+    },
+    thickness: grooveShape.thickness,
+    rootOpening: {
+      label: 'Root opening, measured',
+      symbol: 'g',
+      printed: { us: 'in', metric: 'mm' },
+      limits: { min: 0, max: 2, why: 'a wider one is no joint of this kind' },
+      example: { us: '5/16', metric: '8' },
+      obtain: 'Gauge or drill shank at both ends and in the middle. Give the worst.',
+    },
+    includedAngle: {
+      ...grooveShape.includedAngle,
+      label: 'Groove angle, measured',
+      obtain: 'Bevel gauge on each edge before tacking; the two added.',
+    },
+    capHeight: { ...grooveShape.capHeight, default: '1/16 in' },
+    passArea: {
+      label: 'Section area of one pass',
+      symbol: 'a',
+      unit: 'in2',
+      limits: { min: 0.005, max: 0.5, why: 'no hand lays a smaller or larger pass' },
+      usual: {
+        min: 0.01,
+        max: 0.06,
+        why: 'covered electrodes lay {0.01 in2} to {0.06 in2} a pass',
+      },
+      example: { us: '0.03', metric: '20' },
+      default: '0.03 in2',
+      obtain:
+        'About what a {1/8 in} electrode lays in {4-1/2 in} to {5 in}. Rod by rod: see the passes of a groove.',
+      estimateBy: 'bead-from-electrode',
+    },
+  },
+  outputs: {
+    verdict: { label: 'The fit-up', words: verdicts },
+    openingFrom: {
+      label: 'Opening, at least',
+      printed: { us: 'in', metric: 'mm' },
+      fraction: 32,
+    },
+    openingTo: { label: 'Opening, at most', printed: { us: 'in', metric: 'mm' }, fraction: 32 },
+    angleFrom: { label: 'Groove angle, at least', unit: 'deg', digits: 3 },
+    angleTo: { label: 'Groove angle, at most', unit: 'deg', digits: 3 },
+    area: { label: 'Section area as measured, cap included', symbol: 'A', unit: 'in2', digits: 3 },
+    extra: {
+      label: 'More metal than the joint as drawn',
+      unit: 'percent',
+      digits: 2,
+      signed: true,
+    },
+    passes: { label: 'Passes as measured', unit: '1' },
+    narrowestPasses: { label: 'Passes at the narrowest opening', unit: '1' },
+    widestPasses: { label: 'Passes at the widest opening', unit: '1' },
+    narrowest: { label: 'Section at the narrowest opening', shape: true },
+    widest: { label: 'Section at the widest opening', shape: true },
+  },
+  beware: [
+    'The welding procedure and the code’s figure for your joint decide. These are from memory: look them up before you grind or weld up an edge.',
+    'A gap that is too wide is not simply filled. Ask before you build up an edge, and never close it with a rod or a slug laid in the groove.',
+  ],
+  cite: [
+    jointDetails['on a strip, 45°'].cite,
+    jointDetails['open root'].cite,
+    { source: 'geometry', at: 'trapezoids and a parabola', known: 'derived' },
+  ],
+  related: ['groove-area', 'groove-passes', 'root-fit-up'],
+  compute({ joint, stage, position, thickness, rootOpening, includedAngle, capHeight, passArea }) {
+    const detail: JointDetail = jointDetails[joint];
+    if (!detail.positions.includes(position))
+      throw new NoAnswer(
+        'is not listed for this joint: in the horizontal position the code has only the 45° groove on a strip',
+        'position',
+      );
+    const { opening, angle } = detail.may[stage];
+    const filled = (openingInches: number, degrees: number) =>
+      plannedGroove(
+        {
+          thickness,
+          rootOpening: openingInches,
+          includedAngle: degrees,
+          rootFace: 0,
+          capHeight,
+        },
+        detail.backing,
+        position,
+        { rootPassThickness: 1 / 8, fillPassThickness: 1 / 8 },
+        { size: passArea, given: true },
+      );
+    const found = filled(inInches(rootOpening), includedAngle);
+    const drawn = filled(detail.opening.us, detail.angle);
+    const narrowest = filled(opening.from.us, angle.from);
+    const widest = filled(opening.to.us, angle.to);
+    const judged = judge();
+    return {
+      verdict: judged.verdict,
+      openingFrom: opening.from,
+      openingTo: opening.to,
+      angleFrom: angle.from,
+      angleTo: angle.to,
+      area: found.jointArea,
+      extra: 100 * (found.jointArea / drawn.jointArea - 1),
+      passes: found.passes.length,
+      narrowestPasses: narrowest.passes.length,
+      widestPasses: widest.passes.length,
+      narrowest: narrowest.map,
+      widest: widest.map,
+      because: judged.because,
+    };
+
+    function judge(): { verdict: Verdict; because: Reason[] } {
+      const { value, system } = rootOpening;
+      const because: Reason[] = [
+        {
+          kind: 'row',
+          text: `${stage === 'after fit-up' ? 'After fit-up' : 'As drawn'} this joint has an opening of ${said(opening.from)} to ${said(opening.to)} and an angle of ${angle.from}° to ${angle.to}°.`,
+          cite: detail.cite,
+        },
+      ];
+      const faults: string[] = [];
+      if (value < opening.from[system] - hair)
+        faults.push('The opening is too narrow: the electrode does not reach the root.');
+      if (value > opening.to[system] + hair)
+        faults.push('The opening is too wide: more metal, more shrinkage, and a root that sags.');
+      if (includedAngle < angle.from - hair)
+        faults.push('The groove is too steep: slag stays in the corners.');
+      if (includedAngle > angle.to + hair)
+        faults.push('The groove is too open: more metal and more pull than the joint needs.');
+      because.push(
+        ...faults.map((text) => ({ kind: 'caution' as const, text, cite: detail.cite })),
+      );
+      const doubted =
+        joint === 'on a strip, 45°' &&
+        stage === 'after fit-up' &&
+        value > otherWidest[system] + hair &&
+        faults.length === 0;
+      if (doubted)
+        because.push({
+          kind: 'caution',
+          text: `Another quotation of the same figure ends at ${said(otherWidest)}. Your opening lies between the two: look at the edition of your contract.`,
+          cite: citeOtherWidest,
+        });
+      because.push({
+        kind: 'rule',
+        text: `Layers up to {1/8 in|3 mm} thick fill it. From one end of the tolerance to the other the passes go from ${narrowest.passes.length} to ${widest.passes.length}.`,
+        cite: { source: 'geometry', known: 'derived' },
+      });
+      const verdict = faults.length > 0 ? 'does not fit' : doubted ? 'sources differ' : 'fits';
+      return { verdict, because };
+    }
+  },
+});
+
+const inInches = ({ value, system }: Printed): number =>
+  system === 'us' ? value : convert(value, 'mm', 'in');
+
+const said = ({ us, metric }: { us: number; metric: number }): string => `{${us} in|${metric} mm}`;

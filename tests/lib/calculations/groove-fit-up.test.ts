@@ -1,0 +1,113 @@
+/**
+ * Limits are those of B-U2a in AWS D1.1, from memory; the angles after fit-up were seen quoted. Areas
+ * are held to the handbook's table on the check page and to plain trapezoids here.
+ */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { answer, type Typed } from '../../../lib/answer.ts';
+import grooveFitUp from '../../../lib/calculations/groove-fit-up.ts';
+import type { PassMap } from '../../../lib/geometry/pass-map.ts';
+import { areaOf } from '../geometry/polygon-oracle.ts';
+
+function asked(typed: Typed) {
+  const answered = answer(grooveFitUp, {
+    thickness: '3/8 in',
+    rootOpening: '1/4 in',
+    includedAngle: '45',
+    ...typed,
+  });
+  if (!answered.ok) throw new Error(answered.problems.map(({ text }) => text).join('; '));
+  const said = answered.because.map(({ text }) => text).join(' ');
+  return { ...answered.results, said } as Record<string, unknown> & { said: string };
+}
+const verdict = (typed: Typed) => asked(typed).verdict;
+
+describe('the fit-up of a groove', () => {
+  it.each([
+    ['3/16 in', 'fits'],
+    ['0.187 in', 'does not fit'],
+    ['3/8 in', 'fits'],
+    ['0.376 in', 'sources differ'],
+    ['1/2 in', 'sources differ'],
+    ['0.501 in', 'does not fit'],
+    ['4 mm', 'fits'],
+    ['3.9 mm', 'does not fit'],
+    ['10 mm', 'fits'],
+    ['12 mm', 'sources differ'],
+    ['12.1 mm', 'does not fit'],
+  ])('says of an opening of %s on a strip, after fit-up: %s', (rootOpening, says) => {
+    expect(verdict({ rootOpening })).toBe(says);
+  });
+
+  it.each([
+    ['1/4 in', '45', 'fits'],
+    ['5/16 in', '45', 'fits'],
+    ['0.313 in', '45', 'does not fit'],
+    ['0.249 in', '45', 'does not fit'],
+    ['8 mm', '45', 'fits'],
+    ['8.1 mm', '45', 'does not fit'],
+    ['1/4 in', '55', 'fits'],
+    ['1/4 in', '44.9', 'does not fit'],
+    ['1/4 in', '55.1', 'does not fit'],
+  ])(
+    'holds a drawing with %s and %s° to the narrow tolerance: %s',
+    (rootOpening, includedAngle, says) => {
+      expect(verdict({ stage: 'on the drawing', rootOpening, includedAngle })).toBe(says);
+    },
+  );
+
+  it.each([
+    ['on a strip, 45°', '40', 'fits'],
+    ['on a strip, 45°', '39.9', 'does not fit'],
+    ['on a strip, 45°', '55.1', 'does not fit'],
+    ['on a strip, 30°', '25', 'fits'],
+    ['on a strip, 30°', '40.1', 'does not fit'],
+    ['on a strip, 20°', '15', 'fits'],
+    ['on a strip, 20°', '30.1', 'does not fit'],
+  ])('takes the angle of the groove %s at %s°: %s', (joint, includedAngle, says) => {
+    const rootOpening = { '45': '1/4 in', '30': '3/8 in', '20': '1/2 in' }[joint.slice(-3, -1)];
+    expect(verdict({ joint, rootOpening: rootOpening ?? '', includedAngle })).toBe(says);
+  });
+
+  it('names each fault, and which way', () => {
+    expect(asked({ rootOpening: '1/8 in', includedAngle: '30' }).said).toMatch(
+      /too narrow.*too steep/,
+    );
+    expect(asked({ rootOpening: '5/8 in', includedAngle: '60' }).said).toMatch(
+      /too wide.*too open/,
+    );
+  });
+
+  it('refuses the narrow angles on a wall', () => {
+    expect(() => verdict({ joint: 'on a strip, 30°', position: 'horizontal' })).toThrow(
+      /not listed/,
+    );
+    expect(verdict({ position: 'horizontal' })).toBe('fits');
+    for (const position of ['flat', 'vertical', 'overhead'])
+      expect(
+        verdict({ joint: 'on a strip, 30°', rootOpening: '3/8 in', includedAngle: '30', position }),
+      ).toBe('fits');
+  });
+
+  it('draws the ends of the tolerance with as much metal as plain trapezoids hold', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 0.25, max: 1.5, noNaN: true }), (thickness) => {
+        const { narrowest, widest } = asked({ thickness, capHeight: '0 in' });
+        const trapezoid = (opening: number, degrees: number) =>
+          thickness * (opening + thickness * Math.tan((degrees / 2) * (Math.PI / 180)));
+        const metal = (map: unknown) =>
+          (map as PassMap).passes.reduce((sum, { outline }) => sum + areaOf(outline), 0) /
+          25.4 ** 2;
+        expect(metal(narrowest) / trapezoid(3 / 16, 40)).toBeCloseTo(1, 3);
+        expect(metal(widest) / trapezoid(1 / 2, 55)).toBeCloseTo(1, 3);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('counts metal against the joint as drawn: none more at the drawn size, less when narrower', () => {
+    expect(asked({}).extra).toBeCloseTo(0, 9);
+    expect(asked({ rootOpening: '3/16 in' }).extra as number).toBeLessThan(0);
+    expect(asked({ rootOpening: '3/8 in' }).passes).toBeGreaterThan(asked({}).passes as number);
+  });
+});
