@@ -4,7 +4,7 @@ export default function AddressNote({ strays }: { strays: readonly string[] }) {
   const names = strays.map((stray) => `“${stray.slice(0, 60)}”`).join(', ');
   return (
     <p class="problem" role="status">
-      The link holds {names}, which this calculator cannot use. Everything else was taken over.
+      The link holds {names}, which this calculator cannot use. The rest was taken over.
     </p>
   );
 }

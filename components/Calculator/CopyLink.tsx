@@ -12,7 +12,7 @@ export default class CopyLink extends Component<
       await navigator.clipboard.writeText(await this.props.address());
       this.setState({ said: 'Copied.' });
     } catch {
-      this.setState({ said: 'Copy it from the address bar: it holds these numbers.' });
+      this.setState({ said: 'Copy the address bar: it holds these numbers.' });
     }
   };
 

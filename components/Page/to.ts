@@ -6,6 +6,6 @@ const base = import.meta.env.BASE_URL.replace(/\/+$/, '');
  * @throws when the path does not start at the root
  */
 export function to(path: string): string {
-  if (!path.startsWith('/')) throw new Error(`to() wants a path from the root, found "${path}"`);
+  if (!path.startsWith('/')) throw new Error(`no path from the root: "${path}"`);
   return base + path;
 }

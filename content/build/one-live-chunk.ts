@@ -2,8 +2,6 @@ import type { Plugin } from 'vite';
 
 const entry = /components\/Calculator\/live\.ts$/;
 const sketch = /components\/Sketch\/(Sketch|Label|Dimension|Metal|Weld|hatch|scale)\.tsx?$/;
-const passes =
-  /lib\/(geometry\/(outline|pass-map|stacked-passes|layer-beads|layer-face|without-spikes)|welds\/passes-for)\.ts$/;
 
 /**
  * Keeps everything that a live form needs in one file. Left alone, the bundler moves each piece
@@ -48,8 +46,6 @@ export function oneLiveChunk(): Plugin {
                     { name: 'live', test: (id: string) => needed().has(id), priority: 1 },
                     // Every drawing draws with these; one file is smaller than seven.
                     { name: 'sketch', test: sketch, priority: 0 },
-                    // So do the plans of fillets and grooves.
-                    { name: 'passes', test: passes, priority: 0 },
                   ],
                 },
               },

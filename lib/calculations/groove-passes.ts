@@ -127,7 +127,7 @@ export default defineProcedure({
         },
         {
           kind: 'rule',
-          text: `The weld has ${saidArea(jointArea)}, a pass about ${saidArea(passArea)}${pass.passArea === undefined ? ' from one electrode over its run-out' : ', as given'}.`,
+          text: `The weld has ${saidArea(jointArea)}, a pass about ${saidArea(passArea)}${pass.passArea === undefined ? ' from one electrode over its run-out' : ', as given'}. Each further pass goes where the passes are largest.`,
         },
         {
           kind: 'row',

@@ -4,8 +4,8 @@
  */
 import type { Position } from '../tables/prequalified-limits-d1.1.ts';
 import type { LayerFace } from './layer-face.ts';
-import { type Placement, placed } from './outline.ts';
 import { type BasePart, type PassMap, passMap } from './pass-map.ts';
+import { type Placement, placed } from './placed-outline.ts';
 import { type StackedPass, stackedPasses } from './stacked-passes.ts';
 
 export interface FilletPass extends StackedPass {

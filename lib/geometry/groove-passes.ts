@@ -4,8 +4,9 @@
  */
 import type { Position } from '../tables/prequalified-limits-d1.1.ts';
 import { type GrooveSection, halfWidthAt, layersOf } from './groove-section.ts';
-import type { Outline, Placement, Point } from './outline.ts';
+import type { Outline, Point } from './outline.ts';
 import { type BasePart, type PassMap, passMap } from './pass-map.ts';
+import type { Placement } from './placed-outline.ts';
 import { type StackedPass, stackedPasses } from './stacked-passes.ts';
 
 export function groovePasses(

@@ -7,7 +7,8 @@
  * counterclockwise, their first corner not repeated; curves come as short chords. Neighbors share
  * their edges, so that passes neither overlap nor leave gaps.
  */
-import { type Bounds, boundsOf, type Outline, type Placement, placed } from './outline.ts';
+import type { Outline } from './outline.ts';
+import { type Bounds, boundsOf, type Placement, placed } from './placed-outline.ts';
 import { withoutSpikes } from './without-spikes.ts';
 
 export interface PlacedPass {

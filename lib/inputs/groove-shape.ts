@@ -42,7 +42,7 @@ export const grooveShape = {
     label: 'Height of the cap above the plate',
     symbol: 'r',
     unit: 'in',
-    limits: { min: 0, max: 1, why: 'a higher one is ground off' },
+    limits: { min: 0, max: 0.25, why: 'no code leaves more standing' },
     usual: {
       min: 0,
       max: 0.125,

@@ -50,8 +50,6 @@ export function plannedGroove(
   const { thickness, rootFace, capHeight } = groove;
   if (rootFace > thickness)
     throw new NoAnswer('The root face is thicker than the plate', 'rootFace');
-  if (capHeight > 0.25)
-    throw new NoAnswer('must be at most {1/4 in}: no code leaves more standing', 'capHeight');
   const bottom = bottomOf(groove);
   const halfFace = halfWidthAt(groove, thickness);
   if (halfFace < 0.005)
