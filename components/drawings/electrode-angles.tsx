@@ -1,8 +1,7 @@
 import { type Joint, type Lean, leans, type Position } from '../Sketch/electrode-angles.ts';
-import { hatch } from '../Sketch/hatch.ts';
 import Label from '../Sketch/Label.tsx';
+import Plate, { box } from '../Sketch/Plate.tsx';
 import Sketch from '../Sketch/Sketch.tsx';
-import type { Point } from '../Sketch/scale.ts';
 
 interface Props {
   joint: Joint;
@@ -67,22 +66,6 @@ export default function ElectrodeAngles({ joint, position }: Props) {
 const span = ([from, to]: readonly [number, number]): string =>
   from === to ? `${from}°` : `${from} to ${to}°`;
 const middle = ([from, to]: readonly [number, number]): number => (from + to) / 2;
-
-function Plate({ outline }: { outline: readonly Point[] }) {
-  return (
-    <g fill="none" stroke="currentColor">
-      <path d={hatch(outline)} stroke-width="0.7" opacity="0.55" />
-      <path d={`M${outline.map((point) => point.join(' ')).join('L')}Z`} stroke-width="1.6" />
-    </g>
-  );
-}
-
-const box = (x: number, y: number, width: number, height: number): Point[] => [
-  [x, y],
-  [x + width, y],
-  [x + width, y + height],
-  [x, y + height],
-];
 
 /** An electrode with its tip at a point, `angle` from the ground line, counterclockwise. */
 function Electrode({ x, y, angle }: { x: number; y: number; angle: number }) {
