@@ -91,6 +91,7 @@ describe('words of a problem', () => {
     ['Convexity: face above the toes', '“convexity”'],
     ['Hydrogen (HD)', '“hydrogen”'],
     ['CET of the plate', '“CET of the plate”'],
+    ['CET of Plate', '“CET of Plate”'],
     ['A', '“A”'],
   ])('quote %s as %s', (label, quoted) => {
     expect(quotedLabel({ label })).toBe(quoted);

@@ -116,6 +116,7 @@ describe('freshLike', () => {
       ['turn', { unit: 'deg' }, '60 deg'],
       ['share', { unit: '1', default: '0.8' }, '0.7'],
       ['coreDiameter', {}, '1/8 in'],
+      ['diameter', {}, '1/8 in'],
     ] as const)
       for (let seed = 0; seed < 20; seed++) {
         const fresh = freshLike(
