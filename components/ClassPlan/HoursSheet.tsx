@@ -1,6 +1,6 @@
 import type { ClassNeeds } from '../../lib/class/class-needs.ts';
 import { verdict } from '../../lib/class/verdict.ts';
-import { clockText, durationText } from '../../lib/text/clock-text.ts';
+import { durationText, wallClock } from '../../lib/text/clock-text.ts';
 
 /** Demand printed against supply: booths, bench, and when the last arc goes out. */
 export default function HoursSheet({ needs }: { needs: ClassNeeds }) {
@@ -22,7 +22,7 @@ export default function HoursSheet({ needs }: { needs: ClassNeeds }) {
         <dd>
           {noArc
             ? 'none'
-            : `${clockText(supply.firstArc)} to ${clockText(supply.lastArc)}, ${durationText(supply.arcHours)}`}
+            : `${wallClock(supply.firstArc)} to ${wallClock(supply.lastArc)}, ${durationText(supply.arcHours)}`}
         </dd>
         <dd class="plan-said">
           {noArc && 'These times leave nothing between the first arc and the last. '}

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { ClassNeeds } from '../../lib/class/class-needs.ts';
 import type { Rotation } from '../../lib/class/rotation.ts';
-import { clockText, durationText } from '../../lib/text/clock-text.ts';
+import { durationText, wallClock } from '../../lib/text/clock-text.ts';
 import Said from '../Reasons/Said.tsx';
 import PieceSize from './PieceSize.tsx';
 import PlanTable from './PlanTable.tsx';
@@ -61,7 +61,7 @@ function Beside({ rotation: { rounds, beside, evenings } }: { rotation: Rotation
         caption="Who stands beside the booths, by turns"
         columns={['Round', ...shown.map((_, at) => `Evening ${at + 1}`)]}
         rows={rounds.map(({ from, to }, round) => [
-          `${clockText(from)} to ${clockText(to)}`,
+          `${wallClock(from)} to ${wallClock(to)}`,
           ...shown.map((evening) => runsText(evening[round] ?? [])),
         ])}
       />

@@ -1,5 +1,5 @@
 import type { ExposureTrace } from '../../lib/exposure/exposure-trace.ts';
-import { clockText, durationText } from '../../lib/text/clock-text.ts';
+import { durationText, wallClock } from '../../lib/text/clock-text.ts';
 import type { DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import { hatch } from '../Sketch/hatch.ts';
 import Label from '../Sketch/Label.tsx';
@@ -127,8 +127,8 @@ export default function ExposureLine({ given, results, firstRow = 0, tell = shor
   );
 }
 
-/** `25:00 (1:00 a day later)` without its second half. */
-const short = (hours: number): string => clockText(hours).replace(/ .*/, '');
+/** `1:00 the next day` without the day. */
+const short = (hours: number): string => wallClock(hours).replace(/,? .*/, '');
 
 /** Which of the places, from left to right, stand far enough apart to be numbered. */
 function spread(places: readonly number[], apart: number): number[] {

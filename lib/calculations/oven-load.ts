@@ -4,7 +4,7 @@ import { holdRule } from '../exposure/oven-rules.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
 import { NoAnswer } from '../no-answer.ts';
 import { exposureOf } from '../tables/exposure-d1.1.ts';
-import { clockText, durationText, wallClock } from '../text/clock-text.ts';
+import { durationText, wallClock } from '../text/clock-text.ts';
 
 export default defineProcedure({
   title: 'Electrodes for an evening',
@@ -166,7 +166,7 @@ export default defineProcedure({
             ]
           : []),
         {
-          text: `${booths} booths, ${perHour} an hour each, from ${clockText(firstArc)} to ${clockText(lastArc)}; each issue is rounded up so that every booth gets whole electrodes.`,
+          text: `${booths} booths, ${perHour} an hour each, from ${wallClock(firstArc)} to ${wallClock(lastArc)}; each issue is rounded up so that every booth gets whole electrodes.`,
         },
       ],
     };

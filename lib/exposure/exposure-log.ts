@@ -5,7 +5,7 @@
 import type { Printed } from '../calculation.ts';
 import { NoAnswer } from '../no-answer.ts';
 import { ovenRules } from '../tables/exposure-d1.1.ts';
-import { clockText, durationText } from '../text/clock-text.ts';
+import { durationText, wallClock } from '../text/clock-text.ts';
 import { ExposureClock, second } from './exposure-clock.ts';
 
 export const logEvents = ['opened', 'out', 'in oven', 'rebaked', 'wet', 'tagged'] as const;
@@ -44,7 +44,7 @@ export interface Told {
   hint?: string;
 }
 const onRunningClock: Told = {
-  time: clockText,
+  time: wallClock,
   hint: '; past midnight count on, so that 1:00 is 25:00',
 };
 

@@ -8,7 +8,7 @@ import type { designators } from '../inputs/classification.ts';
 import { NoAnswer } from '../no-answer.ts';
 import type { Classification } from '../tables/classifications.ts';
 import { exposureOf } from '../tables/exposure-d1.1.ts';
-import { clockText } from '../text/clock-text.ts';
+import { wallClock } from '../text/clock-text.ts';
 import { ExposureLog, type exposureStates, type LogEvent, type Told } from './exposure-log.ts';
 import { refuseOvenAdvice } from './low-hydrogen-only.ts';
 
@@ -53,7 +53,7 @@ export function exposureNow(asked: {
   const log = new ExposureLog(limit, told);
   for (const [index, event] of events.entries()) log.add(event, index + 1);
   const { clock } = log;
-  const time = told?.time ?? clockText;
+  const time = told?.time ?? wallClock;
   if (now !== undefined && now < clock.time)
     throw new NoAnswer(`${time(now)} lies before the end of the log, ${time(clock.time)}`, 'now');
   log.advance(now ?? clock.stayEnds ?? clock.time);

@@ -1,14 +1,6 @@
 /** Clocks in words, of the wall and of the pipe. Minutes are whole: nobody logs seconds. */
 
-/** Hours as a clock shows them: 18.25 is `18:15`, 25 is `25:00 (1:00 a day later)`. */
-export function clockText(hours: number): string {
-  const minutes = Math.round(hours * 60);
-  const days = Math.floor(minutes / 1440);
-  if (days === 0) return onClock(minutes);
-  return `${onClock(minutes)} (${onClock(minutes % 1440)} ${days === 1 ? 'a day' : `${days} days`} later)`;
-}
-
-/** The same as the clock on the wall shows it: 25 is `1:00 the next day`. */
+/** Hours as the clock on the wall shows them: 18.25 is `18:15`, 25 is `1:00 the next day`. */
 export function wallClock(hours: number): string {
   const minutes = Math.round(hours * 60);
   const days = Math.floor(minutes / 1440);

@@ -5,7 +5,7 @@ import { classExercises } from '../../content/class-exercises.ts';
 import { demoPlans } from '../../content/demo.ts';
 import { classNeeds } from '../../lib/class/class-needs.ts';
 import { readPlan } from '../../lib/class/read-plan.ts';
-import { clockText } from '../../lib/text/clock-text.ts';
+import { wallClock } from '../../lib/text/clock-text.ts';
 
 const lesson = (slug: string) => readFileSync(`content/lessons/${slug}.mdx`, 'utf8');
 const exercises = await classExercises();
@@ -17,10 +17,10 @@ it.each(demoPlans(exercises).map(({ plan }) => [plan.name, plan] as const))(
     const { supply } = classNeeds(turns, choices);
     const [, last, watched] =
       /last arc goes out at (\d+:\d+),.*?until (\d+:\d+)/.exec(lesson('booth-safety')) ?? [];
-    expect(clockText(supply.lastArc)).toBe(last);
-    expect(clockText(supply.lastArc + choices.term.watch)).toBe(watched);
+    expect(wallClock(supply.lastArc)).toBe(last);
+    expect(wallClock(supply.lastArc + choices.term.watch)).toBe(watched);
     const [, opened] =
       /event: 'opened', at: '(\d+:\d+)'/.exec(lesson('low-hydrogen-electrodes')) ?? [];
-    expect(clockText(supply.firstArc)).toBe(opened);
+    expect(wallClock(supply.firstArc)).toBe(opened);
   },
 );

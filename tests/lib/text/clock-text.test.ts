@@ -1,26 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clockFace, clockText, durationText, wallClock } from '../../../lib/text/clock-text.ts';
+import { clockFace, durationText, wallClock } from '../../../lib/text/clock-text.ts';
 import { readQuantity } from '../../../lib/text/quantity-text.ts';
-
-describe('clockText', () => {
-  it.each([
-    [0, '0:00'],
-    [18.25, '18:15'],
-    [23.999, '24:00 (0:00 a day later)'],
-    [25, '25:00 (1:00 a day later)'],
-    [50.5, '50:30 (2:30 2 days later)'],
-  ])('shows %s h as %s', (hours, text) => expect(clockText(hours)).toBe(text));
-
-  it('is read back by readQuantity to the minute, before midnight', () => {
-    fc.assert(
-      fc.property(fc.integer({ min: 0, max: 1439 }), (minutes) => {
-        const reading = readQuantity(clockText(minutes / 60), 'h');
-        expect('value' in reading && Math.round(reading.value * 60)).toBe(minutes);
-      }),
-    );
-  });
-});
 
 describe('clockFace', () => {
   it.each([
@@ -39,11 +20,21 @@ describe('clockFace', () => {
 
 describe('wallClock', () => {
   it.each([
+    [0, '0:00'],
     [18.25, '18:15'],
     [23.999, '0:00 the next day'],
     [25, '1:00 the next day'],
     [50.5, '2:30, 2 days later'],
   ])('shows %s h as %s', (hours, text) => expect(wallClock(hours)).toBe(text));
+
+  it('is read back by readQuantity to the minute, before midnight', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 1439 }), (minutes) => {
+        const reading = readQuantity(wallClock(minutes / 60), 'h');
+        expect('value' in reading && Math.round(reading.value * 60)).toBe(minutes);
+      }),
+    );
+  });
 });
 
 describe('durationText', () => {
