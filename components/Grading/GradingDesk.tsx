@@ -229,7 +229,7 @@ export default class GradingDesk extends Component<Props, State> {
             disabled={book.after.length === 0}
             onClick={() => this.put(redone(book), [], 0)}
           >
-            Redo
+            Do again
           </button>
         </p>
         <FileButtons

@@ -118,7 +118,7 @@ export function printQuantity(value: number, unit: Unit, printing?: Printing): s
 
 /**
  * A typed size in another unit, kept as simple as it was meant: `3/8 in` is 9.5 mm, `8 mm` is
- * 5/16 in. Inches that lie on a 64th are written as fractions.
+ * 5/16 in, 2 mm is 0.079 in. Inches that lie on a 64th are written as fractions.
  */
 export function printStated(value: number, unit: Unit): string {
   if (unit === 'in') {
@@ -126,6 +126,7 @@ export function printStated(value: number, unit: Unit): string {
     if (rule !== undefined) return printQuantity(value, unit, { fraction: rule });
   }
   const size = Math.abs(value);
-  const digits = unit === 'mm' && size >= 0.1 && size < 10 ? (size < 1 ? 1 : 2) : 3;
+  const coarse = unit === 'mm' ? size >= 0.1 && size < 10 : unit === 'in' && size < 0.1;
+  const digits = coarse ? (unit === 'mm' && size < 1 ? 1 : 2) : 3;
   return printQuantity(value, unit, { digits });
 }

@@ -168,6 +168,8 @@ it.each<[number, Unit, string]>([
   [convert(7, 'in', 'mm'), 'mm', '178 mm'],
   [9.44, 'degC', '9.44 °C'],
   [8 / 25.4, 'in', '0.315 in'],
+  [2 / 25.4, 'in', '0.079 in'],
+  [1 / 25.4, 'in', '0.039 in'],
   [-0.375, 'in', '−3/8 in'],
 ])('keeps a stated size as simple as it was meant: %d %s is %s', (value, unit, text) => {
   expect(printStated(value, unit).replaceAll('\u00a0', ' ')).toBe(text);
