@@ -140,3 +140,23 @@ describe('grooveItems', () => {
       }
   });
 });
+
+describe('as thick as the plate', () => {
+  it('is in doubt by both readings at right angles: 0.3 and 0.4 make 0.5', () => {
+    const at = (value: number) =>
+      verdict('As thick as the plate everywhere', {
+        wholeThickness: { value, uncertainty: 0.3 },
+        thickness: { value: 9.5, uncertainty: 0.4 },
+      });
+    expect([9.5, 9.001, 8.999].map(at)).toEqual(['pass', 'pass', 'fail']);
+  });
+
+  it('prints what was read beside each item, and a dash beside what was not', () => {
+    const reading = (item: string, found: MeasuredGroove) =>
+      grooveItems({ ...base, system: 'metric', found }).find((one) => one.item === item)?.reading;
+    const { sidewallA: _, ...without } = sound;
+    expect(reading('Fused to the edge of plate A', sound)).toBe('1.00\u00a0mm');
+    expect(reading('Fused to the edge of plate A', without)).toBe('–');
+    expect(reading('As thick as the plate everywhere', sound)).toBe('10.50\u00a0mm');
+  });
+});
