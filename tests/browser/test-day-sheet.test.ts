@@ -71,6 +71,7 @@ describe('the safety gate on paper', () => {
       expect(await lines.first().isVisible()).toBe(false);
       await page.emulateMedia({ media: 'print' });
       expect(await lines.allTextContents()).toEqual([
+        'Both sides of this sheet, “The safety gate”, answered and seen',
         'Learner, number and signature',
         'Instructor, signature',
         'Date',
