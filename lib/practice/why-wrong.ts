@@ -36,7 +36,7 @@ export function whyWrong(
   if (asked.calculation.kind === 'procedure')
     return `${counted ? (value > computed ? 'Too many' : 'Too few') : way}. The hint shows the rule that decides.`;
   if (counted) return `${value > computed ? 'Too many' : 'Too few'}. The hint shows the rule.`;
-  if (Math.abs(value / computed - 1) <= 0.1)
+  if (Math.abs(value / computed - 1) <= 0.1 + 1e-9)
     return 'Close: carry more digits and round only at the end.';
   return `${way}, and no usual slip fits. Take the hint and go step by step.`;
 }
