@@ -10,6 +10,7 @@ import {
   stages,
 } from '../tables/joint-details.ts';
 import { positions } from '../tables/prequalified-limits-d1.1.ts';
+import { printFraction } from '../text/inches.ts';
 import { convert } from '../units.ts';
 import { plannedGroove } from '../welds/planned-groove.ts';
 
@@ -59,6 +60,7 @@ export default defineProcedure({
       label: 'Groove angle, measured',
       obtain: 'Bevel gauge on each edge before tacking; the two added.',
     },
+    rootFace: grooveShape.rootFace,
     capHeight: { ...grooveShape.capHeight, default: '1/16 in' },
     passArea: {
       label: 'Section area of one pass',
@@ -110,7 +112,7 @@ export default defineProcedure({
     { source: 'geometry', at: 'trapezoids and a parabola', known: 'derived' },
   ],
   related: ['groove-area', 'groove-passes', 'root-fit-up'],
-  compute({ joint, stage, position, thickness, rootOpening, includedAngle, capHeight, passArea }) {
+  compute({ joint, stage, position, rootOpening, includedAngle, passArea, ...shape }) {
     const detail: JointDetail = jointDetails[joint];
     if (!detail.positions.includes(position))
       throw new NoAnswer(
@@ -118,24 +120,20 @@ export default defineProcedure({
         'position',
       );
     const { opening, angle } = detail.may[stage];
-    const filled = (openingInches: number, degrees: number) =>
+    // The printed figure of the reader's own system, so that section and table agree.
+    const { system } = rootOpening;
+    const filled = (size: number, degrees: number) =>
       plannedGroove(
-        {
-          thickness,
-          rootOpening: openingInches,
-          includedAngle: degrees,
-          rootFace: 0,
-          capHeight,
-        },
+        { ...shape, rootOpening: inInches({ value: size, system }), includedAngle: degrees },
         detail.backing,
         position,
         { rootPassThickness: 1 / 8, fillPassThickness: 1 / 8 },
         { size: passArea, given: true },
       );
-    const found = filled(inInches(rootOpening), includedAngle);
-    const drawn = filled(detail.opening.us, detail.angle);
-    const narrowest = filled(opening.from.us, angle.from);
-    const widest = filled(opening.to.us, angle.to);
+    const found = filled(rootOpening.value, includedAngle);
+    const drawn = filled(detail.opening[system], detail.angle);
+    const narrowest = filled(opening.from[system], angle.from);
+    const widest = filled(opening.to[system], angle.to);
     const judged = judge();
     return {
       verdict: judged.verdict,
@@ -154,7 +152,7 @@ export default defineProcedure({
     };
 
     function judge(): { verdict: Verdict; because: Reason[] } {
-      const { value, system } = rootOpening;
+      const { value } = rootOpening;
       const because: Reason[] = [
         {
           kind: 'row',
@@ -199,4 +197,5 @@ export default defineProcedure({
 const inInches = ({ value, system }: Printed): number =>
   system === 'us' ? value : convert(value, 'mm', 'in');
 
-const said = ({ us, metric }: { us: number; metric: number }): string => `{${us} in|${metric} mm}`;
+const said = ({ us, metric }: { us: number; metric: number }): string =>
+  `{${printFraction(us, 32)} in|${metric} mm}`;

@@ -105,6 +105,31 @@ describe('the fit-up of a groove', () => {
     );
   });
 
+  it('says the tolerance in the marks of a rule', () => {
+    expect(asked({}).said).toContain('{3/16 in|4 mm} to {1/2 in|12 mm}');
+  });
+
+  it('draws the metric tolerance for a metric opening, which is not the inch one converted', () => {
+    const { narrowest } = asked({ thickness: '10 mm', rootOpening: '6 mm', capHeight: '0 in' });
+    const metal = (narrowest as PassMap).passes.reduce(
+      (sum, { outline }) => sum + areaOf(outline),
+      0,
+    );
+    expect(metal / (10 * (4 + 10 * Math.tan((20 * Math.PI) / 180)))).toBeCloseTo(1, 3);
+  });
+
+  it('leaves the root face of an open root out of the bevels', () => {
+    const { area } = asked({
+      joint: 'open root',
+      rootOpening: '1/8 in',
+      includedAngle: '75',
+      rootFace: '1/16 in',
+      capHeight: '0 in',
+    });
+    // 1/8 by 3/8 and two triangles of 5/16: 0.0469 + 0.0977 x 0.7673, by hand.
+    expect(area as number).toBeCloseTo(0.1218, 4);
+  });
+
   it('counts metal against the joint as drawn: none more at the drawn size, less when narrower', () => {
     expect(asked({}).extra).toBeCloseTo(0, 9);
     expect(asked({ rootOpening: '3/16 in' }).extra as number).toBeLessThan(0);
