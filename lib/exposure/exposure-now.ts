@@ -36,6 +36,9 @@ export interface ExposureNow {
   cite: Citation;
 }
 
+/** Hours, far below a second. */
+const sameMoment = 1e-9;
+
 /**
  * `events` in order, in hours on one clock; `now` on the same clock, or the end of the last row.
  * Throws NoAnswer for an electrode that no oven may hold, and for a row that cannot follow the last.
@@ -54,9 +57,10 @@ export function exposureNow(asked: {
   for (const [index, event] of events.entries()) log.add(event, index + 1);
   const { clock } = log;
   const time = told?.time ?? wallClock;
-  if (now !== undefined && now < clock.time)
+  // The end of a rebake is a sum of hours: a moment that falls on it may miss it by a rounding.
+  if (now !== undefined && now < clock.time - sameMoment)
     throw new NoAnswer(`${time(now)} lies before the end of the log, ${time(clock.time)}`, 'now');
-  log.advance(now ?? clock.stayEnds ?? clock.time);
+  log.advance(Math.max(now ?? clock.stayEnds ?? clock.time, clock.time));
   const { state } = log;
   const within = state === 'out, within its time';
   const usable = within || state.startsWith('in the oven') || state === 'sealed';

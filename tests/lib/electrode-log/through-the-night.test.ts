@@ -124,7 +124,23 @@ describe('a log by the clock of the wall', () => {
         expect(found.hoursOut).toBeCloseTo(hoursOut as number, 6);
         expect(found.hoursLeft).toBeCloseTo(hoursLeft as number, 6);
       }),
-      { numRuns: 300 },
+      {
+        numRuns: 300,
+        // At the very end of a rebake, where sums of hours miss each other by a rounding.
+        examples: [
+          [
+            [
+              { wait: 295, event: 'rebaked', degF: 200 },
+              { wait: 135, event: 'rebaked', degF: 200 },
+              { wait: 317, event: 'out', degF: 200 },
+              { wait: 292, event: 'out', degF: 200 },
+              { wait: 232, event: 'rebaked', degF: 200 },
+              { wait: 179, event: 'rebaked', degF: 200 },
+            ],
+            0,
+          ],
+        ],
+      },
     );
   });
 });
