@@ -18,7 +18,7 @@ import {
   unit,
 } from './marked-lines.ts';
 import { type Outline, type Point, signedArea } from './outline.ts';
-import { chordsBetween, distance, smoothCurve } from './smooth-curve.ts';
+import { betweenMarks, distance, smoothCurve } from './smooth-curve.ts';
 
 export interface SectionMarks {
   root: Point;
@@ -119,12 +119,6 @@ function direction(root: Point, toe: Point, plate: readonly Point[]): Point {
   if (plate.length < 2) return unit(toToe);
   const along = mainAxis(plate);
   return dot(along, toToe) < 0 ? [-along[0], -along[1]] : along;
-}
-
-/** The part of a curve from its first inner mark to its last. */
-function betweenMarks(curve: Point[]): Point[] {
-  const inner = curve.slice(chordsBetween, -chordsBetween);
-  return inner.length > 0 ? inner : curve;
 }
 
 /** How far behind the root the curve crosses the line that halves the corner, at its deepest. */

@@ -2,6 +2,9 @@
 import type { Outline, Point } from './outline.ts';
 import { distance } from './smooth-curve.ts';
 
+/** Through two points. */
+export type Line = readonly [Point, Point];
+
 export const minus = ([ax, ay]: Point, [bx, by]: Point): Point => [ax - bx, ay - by];
 export const dot = ([ax, ay]: Point, [bx, by]: Point): number => ax * bx + ay * by;
 export const unit = ([x, y]: Point): Point => {

@@ -1,7 +1,7 @@
 import type { Point } from './outline.ts';
 
 /** Chords between two neighboring marks. */
-export const chordsBetween = 8;
+const chordsBetween = 8;
 
 /**
  * A smooth curve through marked points, as short chords: cubic pieces whose slope at each point is
@@ -30,6 +30,12 @@ export function smoothCurve(marks: readonly Point[]): Point[] {
     }
   }
   return curve;
+}
+
+/** The part of such a curve from its first inner mark to its last; all of it where there is no inner mark. */
+export function betweenMarks(curve: readonly Point[]): readonly Point[] {
+  const inner = curve.slice(chordsBetween, -chordsBetween);
+  return inner.length > 0 ? inner : curve;
 }
 
 /** Much faster than Math.hypot, whose care for huge numbers no drawing needs. */

@@ -2,7 +2,8 @@
  * The lines that a measured groove is drawn with: the old faces, the prepared edges, cap, root bead,
  * edges of fusion and throat. Found on the squared-up section and sent back to the picture.
  */
-import { type GrooveMarks, grooveOutline } from '../geometry/etched-groove.ts';
+import type { GrooveMarks } from '../geometry/groove-marks.ts';
+import { grooveOutline } from '../geometry/groove-outline.ts';
 import { type Homography, mapped } from '../geometry/homography.ts';
 import { middleOf } from '../geometry/marked-lines.ts';
 import type { Point } from '../geometry/outline.ts';

@@ -1,5 +1,6 @@
 /** A groove's section measured on a picture. */
-import { type GrooveMarks, type GrooveReadings, readGroove } from '../geometry/etched-groove.ts';
+import { type GrooveReadings, readGroove } from '../geometry/etched-groove.ts';
+import type { GrooveMarks } from '../geometry/groove-marks.ts';
 import type { Point } from '../geometry/outline.ts';
 import { type MarkLists, measuredOnPicture } from './measured-on-picture.ts';
 import type { Measured } from './measured-section.ts';

@@ -1,5 +1,5 @@
 /** From placed marks of a groove and a typed scale to readings, or to the sentence that says what is missing. */
-import type { GrooveMarks } from '../geometry/etched-groove.ts';
+import type { GrooveMarks } from '../geometry/groove-marks.ts';
 import { dot, minus } from '../geometry/marked-lines.ts';
 import { distance } from '../geometry/smooth-curve.ts';
 import { type MeasuredGroove, pictureGroove } from './picture-groove.ts';

@@ -1,7 +1,8 @@
 /** Readings of an etched groove against shapes whose true sizes are known by hand. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type GrooveMarks, readGroove } from '../../../lib/geometry/etched-groove.ts';
+import { readGroove } from '../../../lib/geometry/etched-groove.ts';
+import type { GrooveMarks } from '../../../lib/geometry/groove-marks.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
 import { seeded } from '../../../lib/practice/seeded.ts';
 import { mappedGroove, randomGroove } from '../section/random-groove.ts';

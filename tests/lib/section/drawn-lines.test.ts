@@ -1,8 +1,8 @@
 /** What is drawn over a section: against nearest points found by looking, and areas by the rule of a trapezoid. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { GrooveMarks } from '../../../lib/geometry/etched-groove.ts';
 import type { SectionMarks } from '../../../lib/geometry/fillet-section.ts';
+import type { GrooveMarks } from '../../../lib/geometry/groove-marks.ts';
 import { type Homography, mapped } from '../../../lib/geometry/homography.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
 import {

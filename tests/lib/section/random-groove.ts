@@ -1,5 +1,5 @@
 /** Made-up groove sections whose true sizes are known, for tests of what is read from their marks. */
-import type { GrooveMarks } from '../../../lib/geometry/etched-groove.ts';
+import type { GrooveMarks } from '../../../lib/geometry/groove-marks.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
 import { areaOf } from '../geometry/polygon-oracle.ts';
 
