@@ -1,4 +1,5 @@
-import { defineFormula, type QuantityInput, type Reason } from '../calculation.ts';
+import { defineFormula, type QuantityInput } from '../calculation.ts';
+import { outsideRanges } from '../tables/carbon-equivalent-ranges.ts';
 
 /** One element of the mill test report, in percent of mass. Left out, it counts as none. */
 const element = (
@@ -94,18 +95,7 @@ export default defineFormula({
     { source: 'aws-d1.1', at: 'annex on preheat, CE and Pcm', known: 'memory' },
   ],
   related: ['preheat-minimum', 'preheat-cet'],
-  notes: ({ manganese, carbon, ...rest }, { ceIIW }) => [
-    ...(manganese === 0
-      ? [
-          caution(
-            'Manganese counts as 0 here, but every structural steel holds some. Look at the report again.',
-          ),
-        ]
-      : []),
-    ...outsideIIW(carbon, ceIIW),
-    ...outsidePcm(carbon),
-    ...outsideCET({ carbon, manganese, ...rest }),
-  ],
+  notes: (steel, { ceIIW }) => outsideRanges(steel, ceIIW),
   compute({
     carbon: C,
     manganese: Mn,
@@ -131,76 +121,3 @@ export default defineFormula({
     };
   },
 });
-
-const caution = (text: string, cite?: Reason['cite']): Reason => ({
-  kind: 'caution',
-  text,
-  ...(cite && { cite }),
-});
-
-function outsideIIW(carbon: number, ceIIW: number): Reason[] {
-  const cite = { source: 'en-1011-2', at: 'C.2, method A', known: 'memory' } as const;
-  if (carbon < 0.05 || carbon > 0.25)
-    return [caution('The IIW index holds for {0.05 percent} to {0.25 percent} carbon.', cite)];
-  if (ceIIW < 0.3 || ceIIW > 0.7)
-    return [
-      caution('Method A, which uses the IIW index, covers {0.30 percent} to {0.70 percent}.', cite),
-    ];
-  return [];
-}
-
-function outsidePcm(carbon: number): Reason[] {
-  if (carbon <= 0.11) return [];
-  const made = 'Pcm was made for pipeline steels with up to about {0.11 percent} carbon';
-  return carbon <= 0.18
-    ? [
-        caution(`${made}; at this carbon, take it as a second opinion.`, {
-          source: 'carbon-equivalent-guide',
-          at: 'Pcm',
-          known: 'read',
-        }),
-      ]
-    : [
-        caution(`${made} and is not used above about {0.18 percent}.`, {
-          source: 'carbon-equivalent-guide',
-          at: 'Pcm; the upper figure is from memory',
-          known: 'memory',
-        }),
-      ];
-}
-
-/** Largest mass percent for which EN 1011-2 method B was fitted. */
-const cetMost = {
-  silicon: 0.8,
-  copper: 0.7,
-  nickel: 2.5,
-  chromium: 1.5,
-  molybdenum: 0.75,
-  vanadium: 0.18,
-  niobium: 0.06,
-  boron: 0.005,
-} as const;
-
-function outsideCET(
-  given: { carbon: number; manganese: number } & Record<keyof typeof cetMost, number>,
-): Reason[] {
-  const { carbon, manganese } = given;
-  const over = (Object.keys(cetMost) as (keyof typeof cetMost)[]).filter(
-    (name) => given[name] > cetMost[name],
-  );
-  const ranges = [
-    ...(carbon < 0.05 || carbon > 0.32 ? ['carbon {0.05 percent} to {0.32 percent}'] : []),
-    ...(manganese !== 0 && (manganese < 0.5 || manganese > 1.9)
-      ? ['manganese {0.5 percent} to {1.9 percent}']
-      : []),
-    ...over.map((name) => `${name} up to {${cetMost[name]} percent}`),
-  ];
-  if (ranges.length === 0) return [];
-  return [
-    caution(`CET holds for ${ranges.join(', ')}.`, {
-      source: 'en-1011-2',
-      at: 'C.3, method B',
-      known: 'memory',
-    }),
-  ];
-}
