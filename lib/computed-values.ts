@@ -3,6 +3,8 @@
  * a quantity is a number in its declared unit, a choice one of its words, an optional one may be
  * undefined.
  */
+
+import type { PrintedFigure } from './printed-figure.ts';
 import type { System } from './units.ts';
 
 /** A size in the system it was typed in, to be looked up in that system's printed rows. */
@@ -34,9 +36,9 @@ type ResultOf<O> = O extends { list: infer L }
       : O extends { shape: true }
         ? object
         : O extends { printed: unknown; words: readonly (infer W)[] }
-          ? { us: number; metric: number } | W
+          ? PrintedFigure | W
           : O extends { printed: unknown }
-            ? { us: number; metric: number }
+            ? PrintedFigure
             : O extends { unit: unknown; words: readonly (infer W)[] }
               ? number | W
               : O extends { words: readonly (infer W)[] }

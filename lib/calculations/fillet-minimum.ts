@@ -1,5 +1,6 @@
 import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
 import { NoAnswer } from '../no-answer.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import {
   citeFilletMinimum,
   type FilletCode,
@@ -173,7 +174,7 @@ function passReasons(code: FilletCode, kind: ElectrodeKind): Reason[] {
   ];
 }
 
-const size = ({ us, metric }: { us: number; metric: number }): string =>
+const size = ({ us, metric }: PrintedFigure): string =>
   `{${printFraction(us, 16)} in|${metric} mm}`;
 
 function rangeOf(rows: readonly FilletRow[], index: number): string {

@@ -1,6 +1,7 @@
 import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
 import { grooveShape } from '../inputs/groove-shape.ts';
 import { NoAnswer } from '../no-answer.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import {
   citeOtherWidest,
   type JointDetail,
@@ -197,5 +198,5 @@ export default defineProcedure({
 const inInches = ({ value, system }: Printed): number =>
   system === 'us' ? value : convert(value, 'mm', 'in');
 
-const said = ({ us, metric }: { us: number; metric: number }): string =>
+const said = ({ us, metric }: PrintedFigure): string =>
   `{${printFraction(us, 32)} in|${metric} mm}`;

@@ -3,6 +3,7 @@ import { ringVolume } from '../geometry/ring-volume.ts';
 import { electrode } from '../inputs/electrode.ts';
 import { orderedPipe } from '../inputs/pipe.ts';
 import { NoAnswer } from '../no-answer.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { citePipe } from '../tables/pipe-b36.10.ts';
 import { pipeSize } from '../welds/pipe-size.ts';
 
@@ -133,4 +134,4 @@ export default defineProcedure({
   },
 });
 
-const both = ({ us, metric }: { us: number; metric: number }) => `{${us} in|${metric} mm}`;
+const both = ({ us, metric }: PrintedFigure) => `{${us} in|${metric} mm}`;

@@ -1,5 +1,6 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
 import { NoAnswer } from '../no-answer.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import {
   categories,
   citeRow,
@@ -136,14 +137,12 @@ export default defineProcedure({
   },
 });
 
-const temperatureOf = ({ us, metric }: { us: number; metric: number }) =>
-  `{${us} degF|${metric} degC}`;
+const temperatureOf = ({ us, metric }: PrintedFigure) => `{${us} degF|${metric} degC}`;
 
 function rangeOf(index: number): string {
   const upper = preheatRows[index]?.upTo;
   const lower = preheatRows[index - 1]?.upTo;
-  const size = (at: { us: number; metric: number }) =>
-    `{${printFraction(at.us, 4)} in|${at.metric} mm}`;
+  const size = (at: PrintedFigure) => `{${printFraction(at.us, 4)} in|${at.metric} mm}`;
   if (!lower) return `{1/8 in|3 mm} up to ${size(upper as never)}`;
   if (!upper || !Number.isFinite(upper.us)) return `over ${size(lower)}`;
   return `over ${size(lower)} up to ${size(upper)}`;

@@ -7,8 +7,8 @@ import {
   openRoot,
   shopRows,
   typical,
-  type WeldingPosition,
 } from '../tables/starting-currents.ts';
+import type { Position } from '../tables/weld-positions.ts';
 
 export default defineProcedure({
   title: 'Starting current',
@@ -111,7 +111,7 @@ function rootRow(electrode: 'E7018' | 'E6010', parts: number): CurrentRow | unde
 function fillRow(
   electrode: 'E7018' | 'E6010',
   parts: number,
-  position: WeldingPosition,
+  position: Position,
 ): CurrentRow | undefined {
   if (electrode === 'E7018' && parts > 5 && (position === 'vertical' || position === 'overhead'))
     throw new NoAnswer(
@@ -121,7 +121,7 @@ function fillRow(
   return fillAndFillet[electrode][parts]?.[position === 'horizontal' ? 'flat' : position];
 }
 
-const rowName = (use: string, position: WeldingPosition): string => {
+const rowName = (use: string, position: Position): string => {
   if (use === 'open root') return 'uphill in any position';
   if (position === 'vertical') return 'vertical uphill';
   return position === 'overhead' ? 'overhead' : 'flat and horizontal';

@@ -1,4 +1,5 @@
 import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { convert } from '../units.ts';
 
 const osha = (at: string) => ({ source: 'osha-1910-252', at, known: 'read' }) as const;
@@ -11,8 +12,7 @@ const least = {
   captureVelocity: { us: 100, metric: 30 },
 } as const;
 
-const under = (size: Printed, limit: { us: number; metric: number }): boolean =>
-  size.value < limit[size.system];
+const under = (size: Printed, limit: PrintedFigure): boolean => size.value < limit[size.system];
 
 export default defineProcedure({
   title: 'Ventilation',

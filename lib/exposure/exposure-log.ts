@@ -4,6 +4,7 @@
  */
 import type { Printed } from '../calculation.ts';
 import { NoAnswer } from '../no-answer.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { ovenRules } from '../tables/exposure-d1.1.ts';
 import { durationText, wallClock } from '../text/clock-text.ts';
 import { ExposureClock, second } from './exposure-clock.ts';
@@ -31,7 +32,7 @@ export const exposureStates = [
 ] as const;
 
 const { hold, rebake } = ovenRules;
-const both = ({ us, metric }: { us: number; metric: number }) => `${us} °F (${metric} °C)`;
+const both = ({ us, metric }: PrintedFigure) => `${us} °F (${metric} °C)`;
 const rebakeText = `${both(rebake.from)} to ${both(rebake.to)}`;
 
 /** What happens to a shut container as well as to an open one. */

@@ -1,9 +1,10 @@
 /** The rules for low-hydrogen electrodes in words, as reasons under an answer. */
 import type { Reason } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { ovenRules } from '../tables/exposure-d1.1.ts';
 
 const { hold, rebake } = ovenRules;
-const both = ({ us, metric }: { us: number; metric: number }) => `{${us} degF|${metric} degC}`;
+const both = ({ us, metric }: PrintedFigure) => `{${us} degF|${metric} degC}`;
 
 export const holdRule: Reason = {
   kind: 'rule',

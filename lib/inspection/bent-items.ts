@@ -1,5 +1,6 @@
 /** The openings of one bent strap, judged item by item under both codes. */
 import type { Citation, Printed } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { bendD11, bendIX } from '../tables/bend-limits.ts';
 import { printStated } from '../text/quantity-text.ts';
 import type { System } from '../units.ts';
@@ -19,12 +20,11 @@ export interface BentItem {
   cite: Citation;
 }
 
-type Pair = Record<System, number>;
 const touch = 1 + 1e-9;
-const over = ({ value, system }: Printed, limit: Pair) => value > limit[system] * touch;
+const over = ({ value, system }: Printed, limit: PrintedFigure) => value > limit[system] * touch;
 const flawed = ({ cause }: Opening) => cause !== 'none seen';
 
-const told = (pair: Pair) =>
+const told = (pair: PrintedFigure) =>
   `{${printStated(pair.us, 'in').replace(/\s*in$/u, '')} in|${pair.metric} mm}`;
 const tell = (value: number, system: System) =>
   printStated(value, system === 'us' ? 'in' : 'mm').replace('\u00a0', ' ');
@@ -46,7 +46,7 @@ function oneByOne(
   code: BentItem['code'],
   item: string,
   openings: readonly Opening[],
-  limit: Pair,
+  limit: PrintedFigure,
   cite: Citation,
   otherwise: BentVerdict = 'fail',
 ): BentItem {

@@ -3,7 +3,7 @@
  * read cannot be judged.
  */
 import type { Citation, Printed } from '../calculation.ts';
-import type { Pair } from '../tables/visual-limits.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { printStated } from '../text/quantity-text.ts';
 import type { System } from '../units.ts';
 import type { Reading, YesNo } from './gauge-readings.ts';
@@ -28,7 +28,7 @@ export const printSize = (value: number, system: System): string =>
   printStated(value, system === 'us' ? 'in' : 'mm').replace('\u00a0', ' ');
 
 /** A limit in a sentence, as it is printed in each system: see `text/say.ts`. */
-export const saidLimit = ({ us, metric }: Pair): string =>
+export const saidLimit = ({ us, metric }: PrintedFigure): string =>
   `{${printStated(us, 'in').replace(/\s*in$/u, '')} in|${metric} mm}`;
 
 /** An item that nobody read. */
@@ -44,7 +44,7 @@ export const unread = (item: string, limit: string, cite: Citation): Item => ({
 export function atMost(
   item: string,
   reading: Reading,
-  largest: Pair,
+  largest: PrintedFigure,
   cite: Citation,
   limit = `at most ${saidLimit(largest)}`,
 ): Item {
@@ -66,11 +66,15 @@ export function byEye(
 }
 
 /** The first row that reaches to a thickness or size; the last one for anything larger. */
-export const rowOf = <T extends { upTo: Pair }>(rows: readonly T[], by: Printed): T =>
+export const rowOf = <T extends { upTo: PrintedFigure }>(rows: readonly T[], by: Printed): T =>
   (rows.find((row) => isWithin(by.value, row.upTo[by.system])) ?? rows.at(-1)) as T;
 
 /** The smaller of a printed size and a share of the thickness, in both systems. */
-export const orShareOf = (largest: Pair, share: number, thickness: Printed): Pair => ({
+export const orShareOf = (
+  largest: PrintedFigure,
+  share: number,
+  thickness: Printed,
+): PrintedFigure => ({
   us: Math.min(largest.us, share * inSystem(thickness, 'us')),
   metric: Math.min(largest.metric, share * inSystem(thickness, 'metric')),
 });

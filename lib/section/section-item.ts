@@ -3,7 +3,7 @@
  * limit, fails when none of it does, and is too close to tell between.
  */
 import type { Citation, Printed } from '../calculation.ts';
-import type { Pair } from '../tables/visual-limits.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { printStated } from '../text/quantity-text.ts';
 import { convert, type System } from '../units.ts';
 import type { Measured } from './measured-section.ts';
@@ -42,7 +42,7 @@ export function atMost(
   { system }: { system: System },
   item: string,
   reading: Measured | undefined,
-  at: Pair,
+  at: PrintedFigure,
   cite: Citation,
 ): SectionItem {
   const limit = convert(at[system], system === 'us' ? 'in' : 'mm', 'mm');
@@ -79,6 +79,6 @@ export const own = (mm: number, system: System) => convert(mm, 'mm', system === 
 export const text = (reading: Measured, system: System): string =>
   reading.value === 0 && reading.uncertainty === 0 ? 'none' : printMeasured(reading, 'mm', system);
 const plain = (inches: number) => printStated(inches, 'in').replace(/\s*in$/u, '');
-export const size = (pair: Pair) => `{${plain(pair.us)} in|${pair.metric} mm}`;
+export const size = (pair: PrintedFigure) => `{${plain(pair.us)} in|${pair.metric} mm}`;
 export const stated = ({ value, system }: Printed) =>
   system === 'us' ? `{${plain(value)} in}` : `{${value} mm}`;

@@ -4,14 +4,10 @@
  * unit systems are printed; neither is converted from the other.
  */
 import type { Citation } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import type { System } from '../units.ts';
 
-interface PrintedSize {
-  us: number;
-  metric: number;
-}
-
-export const faceBreaks: Readonly<Record<'narrow' | 'wide', PrintedSize>> = {
+export const faceBreaks: Readonly<Record<'narrow' | 'wide', PrintedFigure>> = {
   narrow: { us: 5 / 16, metric: 8 },
   wide: { us: 1, metric: 25 },
 };
@@ -20,7 +16,7 @@ export const convexityLimits = {
   narrow: { us: 1 / 16, metric: 2 },
   middle: { us: 1 / 8, metric: 3 },
   wide: { us: 3 / 16, metric: 5 },
-} as const satisfies Record<string, PrintedSize>;
+} as const satisfies Record<string, PrintedFigure>;
 
 export type FaceRow = keyof typeof convexityLimits;
 

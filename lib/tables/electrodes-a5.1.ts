@@ -3,6 +3,7 @@
  * each unit system (70 ksi stands beside 490 MPa, which is not its conversion).
  */
 import type { Citation } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import type { Classification } from './classifications.ts';
 
 export const fNumbers = ['F1', 'F2', 'F3', 'F4'] as const;
@@ -111,7 +112,7 @@ export const weldMetals: Partial<Record<Classification, WeldMetal>> = {
 };
 
 export interface Digits {
-  strength: { us: number; metric: number };
+  strength: PrintedFigure;
   position: string;
   positionDigit: string;
   covering: Covering;

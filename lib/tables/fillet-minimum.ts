@@ -3,23 +3,19 @@
  * including the thickness it names; the inch breaks agree, the millimeter breaks do not.
  */
 import type { Citation } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 
 export const filletCodes = ['AISC 360', 'AWS D1.1'] as const;
 export type FilletCode = (typeof filletCodes)[number];
 
-interface Pair {
-  us: number;
-  metric: number;
-}
-
 export interface FilletRow {
   /** Largest thickness of the row, in inches and in millimeters, as printed. */
-  upTo: Pair;
+  upTo: PrintedFigure;
   /** Minimum leg in inches and in millimeters, as printed. */
-  leg: Pair;
+  leg: PrintedFigure;
 }
 
-const legs: readonly Pair[] = [
+const legs: readonly PrintedFigure[] = [
   { us: 1 / 8, metric: 3 },
   { us: 3 / 16, metric: 5 },
   { us: 1 / 4, metric: 6 },

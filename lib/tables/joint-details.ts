@@ -3,12 +3,8 @@
  * the printed ones of each unit system; angles are of both bevels together.
  */
 import type { Citation } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { type Position, positions } from './prequalified-limits-d1.1.ts';
-
-interface Pair {
-  us: number;
-  metric: number;
-}
 
 interface Span<T> {
   from: T;
@@ -16,13 +12,13 @@ interface Span<T> {
 }
 
 export interface JointDetail {
-  opening: Pair;
+  opening: PrintedFigure;
   /** In degrees. */
   angle: number;
   backing: 'strip' | 'open root';
   positions: readonly Position[];
   /** What the measured opening and angle may be, as drawn and after fit-up. */
-  may: Record<Stage, { opening: Span<Pair>; angle: Span<number> }>;
+  may: Record<Stage, { opening: Span<PrintedFigure>; angle: Span<number> }>;
   cite: Citation;
 }
 
@@ -31,7 +27,11 @@ export type Stage = (typeof stages)[number];
 
 const notHorizontal = positions.filter((position) => position !== 'horizontal');
 
-const onStrip = (opening: Pair, angle: number, allowed: readonly Position[]): JointDetail => ({
+const onStrip = (
+  opening: PrintedFigure,
+  angle: number,
+  allowed: readonly Position[],
+): JointDetail => ({
   opening,
   angle,
   backing: 'strip',
@@ -53,7 +53,11 @@ const onStrip = (opening: Pair, angle: number, allowed: readonly Position[]): Jo
   },
 });
 
-const more = ({ us, metric }: Pair, inches: number, millimeters: number): Pair => ({
+const more = (
+  { us, metric }: PrintedFigure,
+  inches: number,
+  millimeters: number,
+): PrintedFigure => ({
   us: us + inches,
   metric: metric + millimeters,
 });
@@ -81,7 +85,7 @@ export type JointName = keyof typeof jointDetails;
 export const jointNames = Object.keys(jointDetails) as [JointName, ...JointName[]];
 
 /** The widest opening after fit-up by another quotation of the same figure, for the {1/4 in} joint. */
-export const otherWidest: Pair = { us: 3 / 8, metric: 10 };
+export const otherWidest: PrintedFigure = { us: 3 / 8, metric: 10 };
 export const citeOtherWidest: Citation = {
   source: 'aws-d1.1',
   at: 'a quotation that gives {3/16 in|5 mm} to {3/8 in|10 mm}',

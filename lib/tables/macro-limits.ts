@@ -3,7 +3,7 @@
  * converted from the other.
  */
 import type { Citation } from '../calculation.ts';
-import type { Pair } from './visual-limits.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 
 export const macroCodes = [
   'AWS D1.1',
@@ -16,7 +16,7 @@ export type MacroCode = (typeof macroCodes)[number];
 export const grooveCodes = ['AWS D1.1', 'ASME IX, welder’s test'] as const;
 export type GrooveCode = (typeof grooveCodes)[number];
 
-const at = (us: number, metric: number): Pair => ({ us, metric });
+const at = (us: number, metric: number): PrintedFigure => ({ us, metric });
 
 const structural = (known: Citation['known']): Citation => ({
   source: 'aws-d1.1',

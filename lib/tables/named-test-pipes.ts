@@ -4,9 +4,10 @@
  */
 import type { Printed } from '../calculation.ts';
 import { NoAnswer } from '../no-answer.ts';
-import type { Pair, QualifiedSizes } from './qualified-sizes.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
+import type { QualifiedSizes } from './qualified-sizes.ts';
 
-const size = (us: number, metric: number): Pair => ({ us, metric });
+const size = (us: number, metric: number): PrintedFigure => ({ us, metric });
 
 const namedPipes = [
   {
@@ -30,7 +31,7 @@ const namedPipes = [
 /** A measured pipe is the named one within this share: wider than a caliper errs, narrower than the next size. */
 const slack = 0.015;
 
-const isSame = ({ value, system }: Printed, named: Pair): boolean =>
+const isSame = ({ value, system }: Printed, named: PrintedFigure): boolean =>
   Math.abs(value - named[system]) <= slack * named[system];
 
 /** Throws NoAnswer for a pipe that those editions do not name. */

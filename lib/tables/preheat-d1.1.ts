@@ -4,6 +4,7 @@
  * are both printed; neither is converted from the other.
  */
 import type { Citation } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 
 export const categories = ['A', 'B', 'C'] as const;
 export type Category = (typeof categories)[number];
@@ -21,9 +22,9 @@ const c: Citation = {
 
 export interface PreheatRow {
   /** Largest thickness of the row, in inches and in millimeters, as printed. */
-  upTo: { us: number; metric: number };
+  upTo: PrintedFigure;
   /** Minimum temperature in °F and °C, as printed. */
-  minimum: Record<Category, { us: number; metric: number }>;
+  minimum: Record<Category, PrintedFigure>;
 }
 
 export const preheatRows: readonly PreheatRow[] = [

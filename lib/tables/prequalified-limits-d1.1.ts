@@ -4,25 +4,20 @@
  * a 1/2 in single pass uphill is allowed, and no beginner makes one with a 1/8 in electrode.
  */
 import type { Citation } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { printFraction } from '../text/inches.ts';
 
 export const positions = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
 export type Position = (typeof positions)[number];
 
-/** In inches and in millimeters, as printed; neither is converted from the other. */
-export interface PrintedSize {
-  us: number;
-  metric: number;
-}
-
 export interface PassLimits {
   /** Largest electrode, by its core wire. */
-  filletDiameter: PrintedSize;
-  grooveDiameter: PrintedSize;
-  rootPassDiameter: PrintedSize;
-  singlePassFillet: PrintedSize;
-  rootPassThickness: PrintedSize;
-  fillPassThickness: PrintedSize;
+  filletDiameter: PrintedFigure;
+  grooveDiameter: PrintedFigure;
+  rootPassDiameter: PrintedFigure;
+  singlePassFillet: PrintedFigure;
+  rootPassThickness: PrintedFigure;
+  fillPassThickness: PrintedFigure;
 }
 
 export const passLimits: Readonly<Record<Position, PassLimits>> = {
@@ -70,7 +65,7 @@ export const citePassLimits: Citation = {
  * The table's note e: vertical and overhead, electrodes that are low-hydrogen (and EXX14) end at
  * this core wire, whatever the row says.
  */
-export const smallerOutOfPosition: PrintedSize = { us: 5 / 32, metric: 4 };
+export const smallerOutOfPosition: PrintedFigure = { us: 5 / 32, metric: 4 };
 
 export const citeSmallerOutOfPosition: Citation = {
   source: 'aws-d1.1',
@@ -78,5 +73,5 @@ export const citeSmallerOutOfPosition: Citation = {
   known: 'memory',
 };
 /** A limit in a sentence. */
-export const saidLimit = ({ us, metric }: PrintedSize): string =>
+export const saidLimit = ({ us, metric }: PrintedFigure): string =>
   `{${printFraction(us, 16)} in|${metric} mm}`;

@@ -1,9 +1,10 @@
 /** ASME IX: diameters by the test pipe, thickness by what each filler deposited. */
 import type { Citation, Printed } from '../calculation.ts';
-import { type Pair, type QualifiedSizes, type Reach, timesSize } from './qualified-sizes.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
+import { type QualifiedSizes, type Reach, timesSize } from './qualified-sizes.ts';
 import type { Form } from './test-positions.ts';
 
-const size = (us: number, metric: number): Pair => ({ us, metric });
+const size = (us: number, metric: number): PrintedFigure => ({ us, metric });
 const smallPipe = size(1, 25);
 const largePipe = size(2 + 7 / 8, 73);
 const thickDeposit = size(1 / 2, 13);
@@ -73,7 +74,7 @@ function diameters(
 }
 
 /** QW-452.1(b): twice the deposit, or any thickness from 1/2 in (13 mm) laid in three layers or more. */
-export function depositReach(thickness: Printed, layers = 1): Pair | 'unlimited' {
+export function depositReach(thickness: Printed, layers = 1): PrintedFigure | 'unlimited' {
   const isThick = thickness.value >= thickDeposit[thickness.system];
   return isThick && layers >= 3 ? 'unlimited' : timesSize(thickness, 2);
 }

@@ -3,12 +3,9 @@
  * codes. Figures are the printed ones of each unit system, or multiples of what was welded.
  */
 import type { Citation, Printed } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 
-export interface Pair {
-  us: number;
-  metric: number;
-}
-export type Reach = Pair | 'unlimited' | 'no minimum' | 'see deposits';
+export type Reach = PrintedFigure | 'unlimited' | 'no minimum' | 'see deposits';
 
 export interface QualifiedSizes {
   thicknessFrom: Reach;
@@ -22,7 +19,7 @@ export interface QualifiedSizes {
 }
 
 /** A multiple of a size that was welded, in inches and in millimeters. */
-export function timesSize({ value, system }: Printed, times: number): Pair {
+export function timesSize({ value, system }: Printed, times: number): PrintedFigure {
   const other = system === 'us' ? value * 25.4 : value / 25.4;
   return system === 'us'
     ? { us: value * times, metric: other * times }

@@ -3,13 +3,14 @@
  * beside them the ranges that AWS A5.1 calls typical, which are wider and know no position.
  */
 import type { Citation } from '../calculation.ts';
+import type { Position } from './weld-positions.ts';
 
+/** Amperes. */
 export interface CurrentRow {
   low: number;
   suggested: number;
   high: number;
 }
-export type WeldingPosition = 'flat' | 'horizontal' | 'vertical' | 'overhead';
 
 const row = (suggested: number, low: number, high: number): CurrentRow => ({
   low,
@@ -17,6 +18,7 @@ const row = (suggested: number, low: number, high: number): CurrentRow => ({
   high,
 });
 
+/** Of the rows below. */
 export const shopRows: Citation = {
   source: 'common-practice',
   at: 'electrode positive; the label on the box rules',
@@ -26,7 +28,7 @@ export const shopRows: Citation = {
 /** Electrode, then size in 32nds of an inch, then position. Amperes. Vertical is uphill. */
 export const fillAndFillet: Record<
   'E7018' | 'E6010',
-  Record<number, Record<Exclude<WeldingPosition, 'horizontal'>, CurrentRow>>
+  Record<number, Record<Exclude<Position, 'horizontal'>, CurrentRow>>
 > = {
   E7018: {
     3: { flat: row(85, 75, 100), vertical: row(80, 70, 90), overhead: row(85, 75, 95) },
@@ -45,6 +47,7 @@ export const openRoot: Record<number, CurrentRow> = {
   4: row(78, 65, 90),
 };
 
+/** Amperes, by electrode and size in 32nds of an inch. */
 export const typical: { cite: Citation } & Record<
   'E7018' | 'E6010',
   Record<number, { low: number; high: number }>

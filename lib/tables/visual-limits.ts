@@ -3,6 +3,7 @@
  * systems; a reading is compared with those of the system it was taken in.
  */
 import type { Citation } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 
 export const purposes = [
   'production, static load',
@@ -11,16 +12,12 @@ export const purposes = [
 ] as const;
 export type Purpose = (typeof purposes)[number];
 
-export interface Pair {
-  us: number;
-  metric: number;
-}
 export interface Limit {
-  at: Pair;
+  at: PrintedFigure;
   cite: Citation;
 }
 
-const at = (us: number, metric: number): Pair => ({ us, metric });
+const at = (us: number, metric: number): PrintedFigure => ({ us, metric });
 const d11 = (place: string, known: Citation['known']): Citation => ({
   source: 'aws-d1.1',
   at: place,
@@ -56,21 +53,21 @@ export const window = at(12, 300);
 export const shortSum = at(2, 50);
 
 /** How far below its size a fillet may fall, for a tenth of its length. */
-export const undersize: readonly { upTo: Pair; by: Pair }[] = [
+export const undersize: readonly { upTo: PrintedFigure; by: PrintedFigure }[] = [
   { upTo: at(3 / 16, 5), by: at(1 / 16, 2) },
   { upTo: at(1 / 4, 6), by: at(3 / 32, 2.5) },
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), by: at(1 / 8, 3) },
 ];
 
 /** Height of the cover pass by thickness. */
-export const reinforcement: readonly { upTo: Pair; most: Pair }[] = [
+export const reinforcement: readonly { upTo: PrintedFigure; most: PrintedFigure }[] = [
   { upTo: at(1, 25), most: at(1 / 8, 3) },
   { upTo: at(2, 50), most: at(3 / 16, 5) },
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(1 / 4, 6) },
 ];
 export const reinforcementCite = d11('2010 and later, Schedule A', 'memory');
 export const reinforcementTest: Limit = { at: at(1 / 8, 3), cite: testClause };
-export const reinforcementPiping: readonly { upTo: Pair; most: Pair }[] = [
+export const reinforcementPiping: readonly { upTo: PrintedFigure; most: PrintedFigure }[] = [
   { upTo: at(1 / 4, 6), most: at(1 / 16, 1.5) },
   { upTo: at(1 / 2, 13), most: at(1 / 8, 3) },
   { upTo: at(1, 25), most: at(5 / 32, 4) },

@@ -3,6 +3,7 @@
  * line, the check list and the pages all report through here.
  */
 import type { Calculation, ListOutput, Output } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { convert, type System, sameKind, type Unit, unitFor, unitOf } from '../units.ts';
 import { speak } from './say.ts';
 
@@ -29,7 +30,7 @@ export function reported(output: Output | undefined, result: unknown, wish: Wish
   if ('printed' in output) {
     const asked = wish.unit && unitOf(wish.unit).system;
     const system = asked ?? wish.system ?? 'us';
-    const { us, metric } = result as { us: number; metric: number };
+    const { us, metric } = result as PrintedFigure;
     const unit = output.printed[system];
     const value = system === 'us' ? us : metric;
     return wish.unit ? inUnit(value, unit, wish.unit) : { value, unit };

@@ -2,6 +2,7 @@
  * Results as a reader sees them: a number with its unit in the reader's system, a word, yes or no.
  */
 import type { Column, Output, PrintedOutput } from '../calculation.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { convert, type System, type Unit, unitFor } from '../units.ts';
 import { printFraction, ruleOf } from './inches.ts';
 import { printQuantity, readQuantity } from './quantity-text.ts';
@@ -16,7 +17,7 @@ export function shown(output: Output, result: unknown, system: System, unit?: Un
   if (typeof result === 'boolean') return result ? 'yes' : 'no';
   if (typeof result === 'string') return 'text' in output ? speak(result, system) : result;
   if ('printed' in output) {
-    const value = (result as { us: number; metric: number })[system];
+    const value = (result as PrintedFigure)[system];
     return shownPrinted(output, value, output.printed[system]);
   }
   if ('unit' in output && typeof result === 'number') {

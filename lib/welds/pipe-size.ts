@@ -1,10 +1,12 @@
 /** The printed sizes of a pipe. Throws NoAnswer where the standard has no such schedule. */
 import { NoAnswer } from '../no-answer.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
 import { type Nps, pipeRows, type Schedule } from '../tables/pipe-b36.10.ts';
 
-type Printed = { us: number; metric: number };
-
-export function pipeSize(nps: Nps, schedule: Schedule): { outside: Printed; wall: Printed } {
+export function pipeSize(
+  nps: Nps,
+  schedule: Schedule,
+): { outside: PrintedFigure; wall: PrintedFigure } {
   const { outside, walls } = pipeRows[nps];
   const wall = walls[schedule];
   if (!wall)

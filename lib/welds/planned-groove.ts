@@ -11,7 +11,8 @@ import {
 import type { PassMap } from '../geometry/pass-map.ts';
 import type { StackedPass } from '../geometry/stacked-passes.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { type Position, type PrintedSize, passLimits } from '../tables/prequalified-limits-d1.1.ts';
+import type { PrintedFigure } from '../printed-figure.ts';
+import { type Position, passLimits } from '../tables/prequalified-limits-d1.1.ts';
 import { passesFor } from './passes-for.ts';
 
 const inch = 25.4;
@@ -90,4 +91,4 @@ export function plannedGroove(
 }
 
 /** The larger of a limit's two printed figures, so that neither reader is refused his own. */
-const ceiling = ({ us, metric }: PrintedSize): number => Math.max(us, metric / inch);
+const ceiling = ({ us, metric }: PrintedFigure): number => Math.max(us, metric / inch);
