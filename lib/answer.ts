@@ -5,9 +5,9 @@
  */
 import type { Calculation, Reason } from './calculation.ts';
 import { NoAnswer } from './no-answer.ts';
-import { type AllGiven, type Bare, type Problem, type Typed, TypedReader } from './typed-reader.ts';
+import { type AllGiven, type Bare, type Problem, readInputs, type Typed } from './read-inputs.ts';
 
-export type { Bare, Given, Problem, Typed, TypedValue } from './typed-reader.ts';
+export type { Bare, Given, Problem, Typed, TypedValue } from './read-inputs.ts';
 
 /** Results stand in the declared units of the outputs; printed figures as `{ us, metric }`. */
 export interface Answer {
@@ -25,36 +25,27 @@ export type Answered = ({ ok: true } & Answer) | { ok: false; problems: Problem[
  * the field's name. A fault of ours does throw.
  */
 export function answer(calculation: Calculation, typed: Typed, bare: Bare = 'declared'): Answered {
-  const reader = new TypedReader(bare);
-  reader.refuseUnknown(calculation.inputs, Object.keys(typed));
-  const read = reader.readAll(calculation.inputs, typed);
-  if (reader.problems.length > 0) return { ok: false, problems: reader.problems };
+  const { values, given, problems, cautions } = readInputs(calculation.inputs, typed, bare);
+  if (problems.length > 0) return { ok: false, problems };
   try {
-    const { because = [], ...results } = calculation.compute(read.values as never) as Record<
+    const { because = [], ...results } = calculation.compute(values as never) as Record<
       string,
       unknown
     > & { because?: Reason[] };
     const notes =
       calculation.kind === 'formula'
-        ? (calculation.notes?.(read.values as never, results as never) ?? [])
+        ? (calculation.notes?.(values as never, results as never) ?? [])
         : [];
     if (notFinite(results)) throw new NoAnswer('These values lie too far out to compute with');
-    return {
-      ok: true,
-      values: read.values,
-      given: read.given,
-      results,
-      because: [...because, ...notes, ...reader.cautions],
-    };
+    return { ok: true, values, given, results, because: [...because, ...notes, ...cautions] };
   } catch (thrown) {
     if (!(thrown instanceof NoAnswer)) throw thrown;
     return { ok: false, problems: [{ field: thrown.field ?? '', text: thrown.message }] };
   }
 }
 
+/** A number that is none, anywhere in the results, lists and outlines included. */
 function notFinite(value: unknown): boolean {
-  if (typeof value === 'number') return !Number.isFinite(value);
-  if (Array.isArray(value)) return value.some(notFinite);
   if (typeof value === 'object' && value !== null) return Object.values(value).some(notFinite);
-  return false;
+  return typeof value === 'number' && !Number.isFinite(value);
 }
