@@ -4,5 +4,6 @@
  */
 import type { Calculation } from './calculation.ts';
 
+/** The calculation of that id. Rejects for an id that has no file. */
 export const loadCalculation = async (id: string): Promise<Calculation> =>
   (await import(`./calculations/${id}.ts`)).default;

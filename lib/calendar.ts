@@ -4,6 +4,7 @@ const dayLength = 86_400_000;
 const at = (day: string): number => Date.parse(`${day}T00:00:00Z`);
 const written = (time: number): string => new Date(time).toISOString().slice(0, 10);
 
+/** The day so many days on; back for a negative number. */
 export const addDays = (day: string, days: number): string => written(at(day) + days * dayLength);
 
 /** Days from one to the other; negative where the second comes first. */

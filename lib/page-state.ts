@@ -9,6 +9,7 @@ export type State = Record<string, string | Record<string, string>[]>;
 
 const longest = 200;
 
+/** The parameters under `name`, each with its value; a field that is no input is left out. */
 export function writeState(name: string, inputs: Inputs, state: State): [string, string][] {
   return Object.entries(state)
     .filter(([field]) => Object.hasOwn(inputs, field))

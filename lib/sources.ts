@@ -394,5 +394,7 @@ export const sources = {
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;
+/** What is known of a publication. */
 export const sourceOf = (id: SourceId): Source => sources[id];
+/** Whether a text is the id of a publication in the list. */
 export const isSource = (id: string): id is SourceId => Object.hasOwn(sources, id);

@@ -7,6 +7,7 @@ export interface Undo<T> {
 
 const longest = 100;
 
+/** The beginning: nothing to go back to. */
 export const undoOf = <T>(now: T): Undo<T> => ({ now, before: [], after: [] });
 
 /** A new state; what had been undone is given up. The last hundred states are remembered. */

@@ -91,13 +91,16 @@ export const units = {
 
 export type Unit = keyof typeof units;
 
+/** Kind, factor and system of a unit. */
 export const unitOf = (unit: Unit): UnitOfMeasure => units[unit];
 
 /** What a reader sees after the number; nothing for a plain number. */
 export const unitSign = (unit: Unit): string => unitOf(unit).shown ?? unit;
 
+/** Whether a text is a unit in its first spelling; `text/quantity-text.ts` reads the others. */
 export const isUnit = (text: string): text is Unit => Object.hasOwn(units, text);
 
+/** Whether two units measure the same kind of quantity, so that one converts into the other. */
 export const sameKind = (a: Unit, b: Unit): boolean => units[a].kind === units[b].kind;
 
 /** The same quantity in another unit of its kind. Throws a TypeError for a unit of another kind. */

@@ -88,8 +88,10 @@ export const boothQuantities = {
 
 export type BoothWordInLink = keyof typeof boothQuantities;
 
+/** What may stand under a word of the link: a size with limits, or one of a few words. */
 export const boothQuantity = (word: BoothWordInLink): BoothQuantity => boothQuantities[word];
 
+/** Whether a word of a link is one of ours. */
 export const isBoothWord = (word: string): word is BoothWordInLink =>
   Object.hasOwn(boothQuantities, word);
 

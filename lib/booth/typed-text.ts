@@ -6,6 +6,7 @@
 import { printStated, readQuantity } from '../text/quantity-text.ts';
 import { convert, type System, type Unit, unitFor } from '../units.ts';
 
+/** @param declared the unit of the input, which gives a bare number its unit */
 export function typedText(shown: Record<System, string>, declared: Unit): string {
   const { us, metric } = shown;
   if (us === metric) return us;

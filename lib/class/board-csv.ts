@@ -8,6 +8,10 @@ import type { BoardExercise, Standing } from './standing.ts';
 /** Columns that come in again; the others are computed. */
 const columns = ['learner', 'at', 'caught up min', 'tested', 'last welded'] as const;
 
+/**
+ * A row for each learner, with what the board has worked out beside what was typed. Days are
+ * written `2026-03-02`.
+ */
 export function boardCsv(standings: readonly Standing[]): string {
   return writeCsv(
     [...columns, 'gate', 'next', 'waiting', 'repeats', 'to catch up min', 'good until'],

@@ -35,6 +35,7 @@ export interface ClassNeeds {
   saved: MetalSaved;
 }
 
+/** Lengths in inches, masses in pounds, times in hours; money is counted apart, in `costs.ts`. */
 export function classNeeds(turns: readonly Turn[], choices: ClassChoices): ClassNeeds {
   const { term, metal: metalChoices, spare } = choices;
   const supply = supplyOf(term);

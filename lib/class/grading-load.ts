@@ -13,6 +13,7 @@ export interface GradingLoad {
   to: number;
 }
 
+/** Counts only exercises in which electrodes burn. */
 export function gradingLoad(turns: readonly Turn[]): GradingLoad {
   const welded = turns.filter(({ exercise }) => exercise.rods.length > 0);
   const sum = (of: (turn: Turn) => number) => welded.reduce((total, turn) => total + of(turn), 0);

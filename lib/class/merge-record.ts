@@ -4,6 +4,7 @@ import type { Coupon, LearnerRecord } from '../files/learner-record.ts';
 
 const key = ({ exercise, on }: Coupon): string => `${exercise} ${on}`;
 
+/** The board with the record’s coupons; a learner whom it does not know yet is added. */
 export function mergeRecord(board: ClassBoard, record: LearnerRecord): ClassBoard {
   const name = record.learner.trim();
   const known = board.learners.find(({ learner }) => learner === name);

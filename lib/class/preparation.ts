@@ -24,6 +24,11 @@ export interface Preparation {
   flapDiscs: number;
 }
 
+/**
+ * A grinding disc lasts for two grooves or pipe joints or for six tees, a flap disc for eight of
+ * either: common practice, no source.
+ * @param waiting hours of the term in which somebody has no booth
+ */
 export function preparationOf(
   turns: readonly Turn[],
   { grooveMinutes, pipeMinutes, otherHours }: PreparationChoices,

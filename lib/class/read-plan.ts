@@ -25,6 +25,10 @@ const standard = (name: SettingName): string => {
   return typeof example === 'string' ? example : example.us;
 };
 
+/**
+ * Lengths come out in inches, times in hours, shares as fractions of one. Throws for nothing that
+ * was typed.
+ */
 export function readPlan(plan: ClassPlan, exercises: readonly ClassExercise[]): ReadPlan {
   const problems = new Map<string, string>();
   const number = (name: SettingName) => Number(setting(name));

@@ -18,6 +18,7 @@ export interface RodNeed {
 /** Spare as a share of what is burned, by stage. */
 export type Spare = Readonly<Record<Stage, number>>;
 
+/** One row for each kind that is burned, in the order in which it is needed first. Pounds. */
 export function rodsOf(turns: readonly Turn[], spare: Spare): RodNeed[] {
   const kinds = new Map<string, { burned: number; wanted: number; each: number }>();
   for (const turn of turns)

@@ -37,6 +37,7 @@ export interface Standing {
   alive: { until: string; daysLeft: number; late?: string } | undefined;
 }
 
+/** `exercises` in the order of the course; `today` is a day such as `2026-03-02`. */
 export function standingOf(
   learner: BoardLearner,
   exercises: readonly BoardExercise[],

@@ -24,6 +24,7 @@ export const canBurn = (booth: BoardBooth, exercise: BoardExercise): boolean =>
     booth.current !== 'AC' &&
     (booth.most === undefined || booth.most >= (exercise.current ?? 0)));
 
+/** `booths` in the order in which they stand; those that are down are left out. */
 export function suggestBooths(
   standings: readonly Standing[],
   booths: readonly BoardBooth[],

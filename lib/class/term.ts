@@ -34,6 +34,7 @@ export interface Supply {
   waiting: number;
 }
 
+/** Where the building is locked before the fire watch is over, the last arc goes out earlier. */
 export function supplyOf(term: Term): Supply {
   const { learners, booths, evenings, perWeek } = term;
   const firstArc = term.start + term.setUp;

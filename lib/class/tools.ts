@@ -55,6 +55,12 @@ function ovenOf(
   );
 }
 
+/**
+ * Nothing where no electrode burns.
+ * @param weeks the needs of each week, in the order of the term
+ * @param cuts pieces to be sawn
+ * @param canPounds pounds in one can of electrodes
+ */
 export function storeOf(
   turns: readonly Turn[],
   { booths, learners }: Term,

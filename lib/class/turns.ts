@@ -23,4 +23,7 @@ export const attemptsOf = ({ learners, attempts, repeats }: Turn): number =>
 export const hoursOf = ({ learners, attempts, repeats, minutes }: Turn): number =>
   (learners * attempts * (1 + repeats) * minutes) / 60;
 
+/**
+ * Whether the exercise takes a booth; others are done beside them, at saw, grinder, gauge or paper.
+ */
 export const atBooth = ({ exercise }: Turn): boolean => exercise.station === 'booth';

@@ -10,6 +10,7 @@ export interface WeekNeeds {
   rods: { kind: string; count: number }[];
 }
 
+/** One entry for each week, in their order. Lengths in inches. */
 export function weekNeeds(
   weeks: readonly Week[],
   choices: MetalChoices,

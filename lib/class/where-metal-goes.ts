@@ -27,6 +27,7 @@ export interface MetalSaved {
 const sumOf = <T>(list: readonly T[], of: (it: T) => number): number =>
   list.reduce((sum, it) => sum + of(it), 0);
 
+/** The parts add up to what was bought. Sections with a piece longer than a bar are left out. */
 export function metalParts(
   turns: readonly Turn[],
   metal: readonly SectionMetal[],
@@ -64,6 +65,7 @@ export function metalParts(
   return { bought, coupons, sparePieces, facing, cuts, trim, rest };
 }
 
+/** Against cutting every coupon new. */
 export function metalSaved(turns: readonly Turn[], choices: MetalChoices): MetalSaved {
   const saved: MetalSaved = { sides: 0, rings: 0, passes: 0 };
   for (const turn of turns) {

@@ -24,6 +24,7 @@ const byWord: readonly [RegExp, readonly string[]][] = [
   [/\bsolvent\b|\bacetone\b/i, ['solvent']],
 ];
 
+/** Each hazard once, with the first step that brings it. */
 export function exposures(exercise: AuditedExercise): Exposure[] {
   const { electrodes, position, joint, steps } = exercise;
   const found: Exposure[] = [

@@ -11,10 +11,12 @@ export interface Hours {
 
 export const kinds = ['reading', 'practice', 'graded', 'side'] as const satisfies (keyof Hours)[];
 
+/** Hours of all kinds together. */
 export const total = (hours: Hours): number => kinds.reduce((sum, kind) => sum + hours[kind], 0);
 
 const none: Hours = { reading: 0, practice: 0, graded: 0, side: 0 };
 
+/** Hours of a list, kind by kind. */
 export const sumOf = (list: readonly Hours[]): Hours =>
   list.reduce(
     (sum, one) => ({
@@ -26,6 +28,9 @@ export const sumOf = (list: readonly Hours[]): Hours =>
     none,
   );
 
+/**
+ * One learner’s hours in an exercise: side work whole; at the booth, the last attempt is graded.
+ */
 export function hoursOfExercise({ station, minutes, attempts }: AuditedExercise): Hours {
   if (station === 'side') return { ...none, side: (minutes * attempts) / 60 };
   return { ...none, practice: (minutes * (attempts - 1)) / 60, graded: minutes / 60 };

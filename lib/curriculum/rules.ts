@@ -50,6 +50,7 @@ export interface Verdict {
   broken: Finding[];
 }
 
+/** Every rule, with all the places where it was looked for. */
 export const audit = (course: Curriculum): Verdict[] =>
   rules.map((rule) => {
     const findings = rule.look(course);

@@ -20,6 +20,10 @@ export interface TrunkLines {
   lines: { from: number; lane: number; path: string; tips: { x: number; y: number }[] }[];
 }
 
+/**
+ * @param rows lessons in the list
+ * @returns paths in units of the drawing, and where their arrowheads go
+ */
 export function trunkLines(trunks: readonly Trunk[], rows: number): TrunkLines {
   const lanes = Math.max(0, ...trunks.map(({ lane }) => lane + 1));
   const width = lanes * laneWidth + corner + gap;

@@ -32,6 +32,7 @@ const dayLength = 86_400_000;
 const coldest = 32;
 const hottest = 1500;
 
+/** Whether an event asks for the oven’s temperature. */
 export const needsOven = (event: HeldEvent): boolean => event === 'in oven' || event === 'rebaked';
 
 /** `now` is an instant: what has not happened yet is not logged. */

@@ -29,6 +29,9 @@ export interface Choice {
   words: string;
 }
 
+/**
+ * An hour that comes twice, when clocks go back, needs `which`; one that is jumped over is refused.
+ */
 export function readWhen({ day, time, which }: TypedWhen, zone: string): ReadWhen {
   if (day === '') return { ok: false, field: 'day', problem: 'Day needs a whole date' };
   const read = readDay(day);

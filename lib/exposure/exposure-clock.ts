@@ -8,6 +8,9 @@ import { ovenRules } from '../tables/exposure-d1.1.ts';
 export const second = 1 / 3600;
 const wholeHold = ovenRules.hold.hours - second;
 
+/**
+ * Starts in a sealed container at hour 0. Times are hours on the log’s clock and never run back.
+ */
 export class ExposureClock {
   /** Longest time in open air, in hours. */
   readonly limit: number;

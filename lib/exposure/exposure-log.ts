@@ -49,6 +49,10 @@ const onRunningClock: Told = {
   hint: '; past midnight count on, so that 1:00 is 25:00',
 };
 
+/**
+ * Rows go in one by one with `add`; the state is read at any time. `reasons` tells what each row
+ * did.
+ */
 export class ExposureLog {
   readonly clock: ExposureClock;
   readonly reasons: string[] = [];

@@ -7,6 +7,7 @@ import { NoAnswer } from '../no-answer.ts';
 import type { Classification } from '../tables/classifications.ts';
 import { readDigits } from '../tables/electrodes-a5.1.ts';
 
+/** Throws NoAnswer where the question has no answer for this electrode; otherwise does nothing. */
 export function refuseOvenAdvice(
   classification: Classification,
   designator: (typeof designators)[number],

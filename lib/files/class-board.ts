@@ -61,6 +61,7 @@ export const classBoard: FileKind<ClassBoard> = {
   schema: board,
 };
 
+/** A learner of whom nothing is known but the number or the initials. */
 export const newLearner = (name: string): BoardLearner => ({
   learner: name,
   at: '',

@@ -66,6 +66,7 @@ export const electrodeLog: FileKind<ElectrodeLog> = {
   schema: log,
 };
 
+/** @param zone the IANA name of the time zone, such as `America/New_York` */
 export const emptyLog = (zone: string): ElectrodeLog => ({ zone, holders: [] });
 
 /** Milliseconds since 1970 of a minute as the file writes it; NaN for what is none. */

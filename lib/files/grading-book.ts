@@ -43,4 +43,5 @@ export const gradingBook: FileKind<GradingBook> = {
   schema: book,
 };
 
+/** A book in which nothing is graded yet. */
 export const emptyBook = (): GradingBook => ({ exercises: {} });

@@ -49,6 +49,7 @@ export const learnerRecord: FileKind<LearnerRecord> = {
   schema: record,
 };
 
+/** A record in which nothing is done yet. */
 export const emptyRecord = (): LearnerRecord => ({
   learner: '',
   lessonsRead: [],

@@ -22,4 +22,5 @@ export const ownOutlineFile: FileKind<OwnOutline> = {
   schema: outline,
 };
 
+/** An outline without topics. */
 export const emptyOutline = (): OwnOutline => ({ name: '', topics: [] });

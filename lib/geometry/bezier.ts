@@ -3,6 +3,7 @@ import type { Point } from './outline.ts';
 
 export type Cubic = readonly [Point, Point, Point, Point];
 
+/** `t` runs from 0 at the first corner to 1 at the last. */
 export function bezierPoint([a, b, c, d]: Cubic, t: number): Point {
   const back = 1 - t;
   const at = (axis: 0 | 1) =>

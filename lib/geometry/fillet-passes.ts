@@ -14,6 +14,10 @@ export interface FilletPass extends StackedPass {
   upperLeg: number;
 }
 
+/**
+ * `leg` and `convexity` in millimeters; `beadsByLayer` from the root up, as `fillet-layers.ts`
+ * finds it.
+ */
 export function filletPasses(
   leg: number,
   convexity: number,

@@ -65,6 +65,7 @@ export interface SectionReadings {
   dilution?: number;
 }
 
+/** Every reading that the marks allow; one whose marks are missing is left out. */
 export function readSection(marks: SectionMarks): SectionReadings {
   const { root, toeA, toeB } = marks;
   const alongA = direction(root, toeA, marks.plateA);

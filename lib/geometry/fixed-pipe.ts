@@ -18,6 +18,10 @@ export interface LocalWeld {
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 const degrees = (radians: number) => (radians * 180) / Math.PI;
 
+/**
+ * @param pipeInclination of the pipe’s axis from level, 0 to 90
+ * @param clockAngle from the top of the joint, 0 to 360
+ */
 export function weldAtClock(pipeInclination: number, clockAngle: number): LocalWeld {
   const alpha = radians(pipeInclination);
   const theta = radians(clockAngle);

@@ -20,6 +20,7 @@ export interface GrooveOutline {
   edgeB: Outline;
 }
 
+/** The marks of a curve may have been set from either end. */
 export function grooveOutline(marks: GrooveMarks): GrooveOutline {
   const { toeA, toeB, rootA, rootB } = marks;
   const curve = (from: Point, points: readonly Point[], to: Point) =>

@@ -9,6 +9,11 @@ import { type BasePart, type PassMap, passMap } from './pass-map.ts';
 import type { Placement } from './placed-outline.ts';
 import { type StackedPass, stackedPasses } from './stacked-passes.ts';
 
+/**
+ * @param heights of the layers’ faces above the root, as `groove-layers.ts` finds them
+ * @param beads in each layer, from the root up
+ * @param strip whether a backing strip lies behind the root
+ */
 export function groovePasses(
   groove: GrooveSection,
   heights: readonly number[],

@@ -20,6 +20,7 @@ export const inUnit = (groove: GrooveSection, factor: number): GrooveSection => 
   capHeight: groove.capHeight * factor,
 });
 
+/** From the middle of the groove to its side at the height `y` above the root. */
 export function halfWidthAt({ rootOpening, includedAngle, rootFace }: GrooveSection, y: number) {
   const lean = Math.tan(((includedAngle / 2) * Math.PI) / 180);
   return rootOpening / 2 + Math.max(0, y - rootFace) * lean;

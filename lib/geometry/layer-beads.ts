@@ -27,6 +27,7 @@ export interface Bead {
   flank: number;
 }
 
+/** @returns `count` beads in the order they are laid, areas in the square of the layer’s unit */
 export function layerBeads(layer: Layer, count: number): Bead[] {
   const { lower, upper } = layer;
   const area =

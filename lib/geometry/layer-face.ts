@@ -12,6 +12,7 @@ export interface LayerFace {
   crown: number;
 }
 
+/** Height of the face at x, from the line between its toes up. */
 export const faceHeight = ({ halfWidth, height, crown }: LayerFace, x: number): number =>
   halfWidth === 0 ? height : height + crown * (1 - (x / halfWidth) ** 2);
 

@@ -5,8 +5,11 @@ import { distance } from './smooth-curve.ts';
 /** Through two points. */
 export type Line = readonly [Point, Point];
 
+/** The way from b to a. */
 export const minus = ([ax, ay]: Point, [bx, by]: Point): Point => [ax - bx, ay - by];
+/** How far a goes along b, times the length of b. */
 export const dot = ([ax, ay]: Point, [bx, by]: Point): number => ax * bx + ay * by;
+/** The same direction, of length 1. Not for a point at the origin, which has none. */
 export const unit = ([x, y]: Point): Point => {
   const length = Math.sqrt(x * x + y * y);
   return [x / length, y / length];
@@ -25,6 +28,7 @@ export function mainAxis(points: readonly Point[]): Point {
   return [Math.cos(angle), Math.sin(angle)];
 }
 
+/** The mean of the points, of which there must be one at least. */
 export function middleOf(points: readonly Point[]): Point {
   let [x, y] = [0, 0];
   for (const point of points) {

@@ -23,6 +23,7 @@ export interface Bounds {
   top: number;
 }
 
+/** The smallest upright box round all outlines. */
 export function boundsOf(outlines: readonly Outline[]): Bounds {
   const bounds = { left: Infinity, bottom: Infinity, right: -Infinity, top: -Infinity };
   for (const [x, y] of outlines.flat()) {

@@ -13,6 +13,10 @@ export interface Region {
   to: number;
 }
 
+/**
+ * @param pipeInclination of the pipe’s axis from level, 0 to 90 degrees
+ * @returns regions from 0° on, each beginning where the last ends, in degrees from the top
+ */
 export function positionRegions(pipeInclination: number): Region[] {
   const ends = [0, ...changes(pipeInclination), 180];
   const regions: Region[] = [];

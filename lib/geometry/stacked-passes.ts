@@ -12,6 +12,7 @@ export interface StackedPass {
   over?: { number: number; share: number };
 }
 
+/** `layers` from the root up, each with the number of beads it holds. */
 export function stackedPasses(layers: readonly (Layer & { beads: number })[]): StackedPass[] {
   const passes: StackedPass[] = [];
   let under: StackedPass | undefined;

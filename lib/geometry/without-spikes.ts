@@ -7,6 +7,7 @@ import type { Outline } from './outline.ts';
 
 const close = 1e-9;
 
+/** The same area and the same corners otherwise; at least three are left. */
 export function withoutSpikes(outline: Outline): Outline {
   const corners = [...outline];
   for (let i = 0; corners.length > 3 && i < corners.length; ) {

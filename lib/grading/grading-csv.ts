@@ -19,6 +19,10 @@ const read = [
 ] as const;
 const written = [...read.slice(0, 7), 'verdict', 'reason', 'weight', 'total', 'result', 'note'];
 
+/**
+ * What `readGrading` reads again; verdict, reason, weight and total are for the eye.
+ * @param slug of the exercise
+ */
 export function writeGrading(
   slug: string,
   points: readonly SheetPoint[],

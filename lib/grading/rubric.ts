@@ -18,6 +18,7 @@ export interface Rubric {
 export const standardPoint: PointRubric = { weight: 1, must: true, limit: '' };
 export const standardRubric: Rubric = { passMark: 70, points: {} };
 
+/** The rubric of one point; the standard where nobody has set one. */
 export const rubricOf = (rubric: Rubric, item: string): PointRubric =>
   rubric.points[item] ?? standardPoint;
 

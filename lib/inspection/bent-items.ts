@@ -68,6 +68,10 @@ const likeOpenings = (all: readonly Opening[]) =>
 const bareCorners = (all: readonly Opening[]) =>
   all.filter((one) => one.place === 'corner' && !flawed(one));
 
+/**
+ * AWS D1.1 (2015 clause 4.9.3.3): the largest opening, the smaller ones added up, and bare corner
+ * cracks, which ask for another strap.
+ */
 export function itemsD11(all: readonly Opening[]): BentItem[] {
   const { cite, corner, countedFrom, largest: most, sum } = bendD11;
   const counted = likeOpenings(all).filter(
@@ -97,6 +101,7 @@ export function itemsD11(all: readonly Opening[]): BentItem[] {
   ];
 }
 
+/** ASME IX QW-163: the largest opening; a bare corner crack is not counted. */
 export function itemsIX(all: readonly Opening[]): BentItem[] {
   const { cite, largest: most } = bendIX;
   const corners = bareCorners(all);

@@ -3,6 +3,7 @@ import { misalignment as allowed, spatterCite, strikeCite } from '../tables/visu
 import type { GaugeReadings } from './gauge-readings.ts';
 import { atMost, byEye, type Item, orShareOf, saidLimit } from './visual-item.ts';
 
+/** No item for what nobody looked at. */
 export function besideTheWeld(it: GaugeReadings): Item[] {
   const { arcStrike, looseSpatter, misalignment } = it;
   const items: Item[] = [];

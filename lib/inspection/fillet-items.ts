@@ -14,6 +14,7 @@ import {
   unread,
 } from './visual-item.ts';
 
+/** Both by AWS D1.1; the leg by the tables of production, or by the test’s own clause. */
 export const filletItems = (it: GaugeReadings): Item[] => [legItem(it), convexityItem(it)];
 
 function legItem({ filletSize, leg, purpose }: GaugeReadings): Item {

@@ -18,6 +18,7 @@ import {
   unread,
 } from './visual-item.ts';
 
+/** The items of a girth weld or a fillet, the root’s only where it is open. */
 export function pipingItems(it: GaugeReadings): Item[] {
   const items = [
     byEye('Crack', it.crack, processPiping('crack')),

@@ -12,6 +12,7 @@ import {
 import type { GaugeReadings } from './gauge-readings.ts';
 import { atMost, type Item, saidLimit, unread } from './visual-item.ts';
 
+/** One item or two, as the load asks. */
 export function porosityItems(it: GaugeReadings): Item[] {
   if (it.weld !== 'fillet' && it.transverseToTension === 'yes')
     return [

@@ -16,6 +16,7 @@ import {
   saidLimit,
 } from './visual-item.ts';
 
+/** One item, held against the row of AWS D1.1 for this purpose and thickness. */
 export function undercutItem(it: GaugeReadings): Item {
   const { undercutDepth: depth, thickness } = it;
   if (it.purpose === 'welder’s test coupon')

@@ -20,7 +20,9 @@ export interface Item {
 
 /** A limit is met within this share of it: the last bits of a number are no finding. */
 const slack = 1e-9;
+/** At most the limit. */
 export const isWithin = (value: number, limit: number): boolean => value <= limit * (1 + slack);
+/** At least the limit. */
 export const reaches = (value: number, limit: number): boolean => value >= limit * (1 - slack);
 
 /** A size as its gauge reads it, such as `1/32 in`. */

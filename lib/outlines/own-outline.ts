@@ -68,6 +68,7 @@ export interface Compared {
   spare: string[];
 }
 
+/** @param lessons ids of all lessons of the course */
 export const compareOutline = (
   topics: readonly OwnTopic[],
   lessons: readonly string[],

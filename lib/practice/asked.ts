@@ -16,6 +16,7 @@ export const tolerance = 0.02;
 export const toleranceText =
   'An answer within 2 in a hundred, or rounded like the answers on this page, counts as right; counts and words must be exact. Fractions and units are welcome.';
 
+/** The output that is asked for. */
 export const outputOf = ({ calculation, want }: Asked): Output =>
   calculation.outputs[want] as Output;
 

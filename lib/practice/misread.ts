@@ -16,6 +16,7 @@ interface Value {
   given: boolean;
 }
 
+/** Wrong values in `unit`, the unit of the answer, each with the sentence that helps. */
 export function misread(asked: Asked, computed: number, unit: Unit): Slip[] {
   const { calculation, typed, want } = asked;
   const slips: Slip[] = [];

@@ -51,6 +51,7 @@ const factors: readonly [fits: (facts: Facts) => boolean, factor: number, text: 
   [always, 1 / 2, 'half of it: look for something that stands on both sides'],
 ];
 
+/** Wrong values in `unit`, the unit of the answer, each with the sentence that helps. */
 export function slipsByFactor({ calculation, want }: Asked, computed: number, unit: Unit): Slip[] {
   const parts = [
     ...Object.entries<Input | Output>(calculation.inputs),

@@ -25,6 +25,7 @@ const plain = (value: unknown) =>
     ? (value ?? undefined)
     : String(value);
 
+/** A row for each check, in the order given. */
 export const checksTable = (checks: readonly CheckRow[]): PublishedTable =>
   publishedTable(
     'checks',

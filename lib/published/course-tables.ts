@@ -11,6 +11,7 @@ const say = (text: string): string => speak(text, 'us');
 const rods = (electrodes: readonly { classification: string; diameter: string }[]) =>
   several(electrodes.map(({ classification, diameter }) => `${classification} ${diameter}`));
 
+/** A row for each lesson, in reading order. */
 export const lessonsTable = (course: Curriculum): PublishedTable =>
   publishedTable(
     'lessons',
@@ -77,6 +78,7 @@ export const lessonsTable = (course: Curriculum): PublishedTable =>
     ],
   );
 
+/** A row for each skill, in the order in which they are introduced. */
 export const skillsTable = (course: Curriculum): PublishedTable =>
   publishedTable(
     'skills',
@@ -108,6 +110,7 @@ export const skillsTable = (course: Curriculum): PublishedTable =>
     ],
   );
 
+/** A row for each position, joint and electrode that occur together. */
 export const coverageTable = (course: Curriculum): PublishedTable =>
   publishedTable(
     'coverage',
@@ -130,6 +133,7 @@ export const coverageTable = (course: Curriculum): PublishedTable =>
     ],
   );
 
+/** A row for each point of acceptance, exercise by exercise. */
 export const exercisesTable = (course: Curriculum): PublishedTable =>
   publishedTable(
     'exercises',

@@ -28,6 +28,7 @@ export const publishedTable = <Row>(
   rows: rows.map((row) => columns.map(({ cell }) => cell(row))),
 });
 
+/** The table as RFC 4180 text, column names first. */
 export const tableAsCsv = ({ columns, rows }: PublishedTable): string =>
   writeCsv(
     columns.map(({ name }) => name),

@@ -7,6 +7,7 @@ export const withLessonRead = (record: LearnerRecord, lesson: string, on: string
     ? record
     : { ...record, lessonsRead: [...record.lessonsRead, { lesson, on }] };
 
+/** Takes the mark of a lesson off again. */
 export const withoutLessonRead = (record: LearnerRecord, lesson: string): LearnerRecord => ({
   ...record,
   lessonsRead: record.lessonsRead.filter((it) => it.lesson !== lesson),
@@ -26,6 +27,7 @@ export function withTicks(
   };
 }
 
+/** Adds one problem that was tried, solved or not. */
 export const withProblem = (
   record: LearnerRecord,
   problem: LearnerRecord['problems'][number],

@@ -10,6 +10,11 @@ import type { Point } from '../geometry/outline.ts';
 import { distance } from '../geometry/smooth-curve.ts';
 import { type DrawnLabel, type DrawnSection, flat, footOn, inPicture } from './drawn-section.ts';
 
+/**
+ * @param map from the picture to the section; left out where the picture is the section
+ * @returns the drawing in pixels of the picture; undefined where a mark lies beyond the horizon of
+ * a tilted one
+ */
 export function grooveLines(marks: GrooveMarks, map: Homography = flat): DrawnSection | undefined {
   let lost = false;
   const place = (point: Point): Point => {

@@ -47,6 +47,7 @@ const neverBelowZero = (onStrip: boolean): ReadonlySet<string> =>
     'undercutB',
   ]);
 
+/** A reading that was not taken is left out. */
 export const grooveReadings = (
   found: MeasuredGroove,
   onStrip: boolean,

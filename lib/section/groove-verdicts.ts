@@ -32,6 +32,7 @@ export interface GrooveCase {
   unfused: Seen;
 }
 
+/** One item for each thing the code asks of a section, in the order of the page. */
 export function grooveItems(it: GrooveCase): SectionItem[] {
   const cite = it.code === 'AWS D1.1' ? limits.grooveMacro : visual.sectionNine;
   const seen = [

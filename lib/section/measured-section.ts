@@ -53,6 +53,7 @@ const powers: Readonly<Record<keyof SectionReadings, 0 | 1 | 2>> = {
  */
 export const coverage = 2.25;
 
+/** Lengths in millimeters, areas in square millimeters, angles in degrees, dilution in percent. */
 export function measuredSection(marks: SectionMarks, picture: PictureScale): MeasuredSection {
   const readings = readSection(marks);
   const moves = sectionUncertainty(marks, picture.markingError);

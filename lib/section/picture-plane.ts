@@ -19,6 +19,7 @@ export function toPlane(plane: PicturePlane): ToPlane | undefined {
   return map && ((point) => mapped(map, point));
 }
 
+/** From pixels of the picture to millimeters; undefined as in `toPlane`. */
 export function planeMap(plane: PicturePlane): Homography | undefined {
   if (plane.by === 'rectangle') return squaredUp(plane.corners, plane.width, plane.height);
   const apart = distance(...plane.ends);

@@ -74,11 +74,14 @@ export function judged(
   return over + uncertainty < -close ? 'fail' : 'too close to tell';
 }
 
+/** A length in millimeters, in the unit of a reader’s system. */
 export const own = (mm: number, system: System) => convert(mm, 'mm', system === 'us' ? 'in' : 'mm');
 /** A size that cannot be below none, and was measured below it, is none; there is no doubt to print. */
 export const text = (reading: Measured, system: System): string =>
   reading.value === 0 && reading.uncertainty === 0 ? 'none' : printMeasured(reading, 'mm', system);
 const plain = (inches: number) => printStated(inches, 'in').replace(/\s*in$/u, '');
+/** A printed figure in a sentence: see `text/say.ts`. */
 export const size = (pair: PrintedFigure) => `{${plain(pair.us)} in|${pair.metric} mm}`;
+/** A typed size in a sentence, as it was typed. */
 export const stated = ({ value, system }: Printed) =>
   system === 'us' ? `{${plain(value)} in}` : `{${value} mm}`;

@@ -18,6 +18,11 @@ export interface SectionLines {
   melted: readonly Point[];
 }
 
+/**
+ * @param map from the picture to the section; left out where the picture is the section
+ * @returns lines in pixels of the picture; undefined where root or toes lie beyond the horizon of a
+ * tilted one
+ */
 export function sectionLines(
   marks: SectionMarks,
   map: Homography = flat,

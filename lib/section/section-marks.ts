@@ -94,11 +94,13 @@ export function withMark(
   return { placed: { ...placed, [name]: [...marks, point] }, at: marks.length };
 }
 
+/** The mark at place `at` of its kind, moved. */
 export const withMovedMark = (placed: Placed, name: MarkName, at: number, to: Point): Placed => ({
   ...placed,
   [name]: placed[name].with(at, to),
 });
 
+/** The mark at place `at` of its kind, taken off. */
 export const withoutMark = (placed: Placed, name: MarkName, at: number): Placed => ({
   ...placed,
   [name]: placed[name].toSpliced(at, 1),

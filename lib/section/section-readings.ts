@@ -38,6 +38,7 @@ const neverBelowZero: ReadonlySet<string> = new Set([
   'meltedArea',
 ]);
 
+/** A reading that was not taken is left out. */
 export const namedReadings = (found: MeasuredSection): NamedReading<keyof SectionReadings>[] =>
   named.flatMap(([name, label, unit]) => {
     const reading = found[name];

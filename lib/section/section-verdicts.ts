@@ -30,6 +30,7 @@ export interface SectionCase {
   unfused: Seen;
 }
 
+/** One item for each thing the code asks of a section, in the order of the page. */
 export function sectionItems(it: SectionCase): SectionItem[] {
   const seen = [
     never('Cracks', it.cracks, citeOf(it.code)),

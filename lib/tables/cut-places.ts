@@ -11,6 +11,7 @@ const filletCites: Readonly<Record<Code, Citation>> = {
   'AWS D1.1': { source: 'aws-d1.1', at: 'figures of the fillet tests', known: 'memory' },
   'ASME IX': { source: 'asme-ix', at: 'QW-462.4(b)', known: 'memory' },
 };
+/** The figure or clause that shows where the specimens of this test are cut. */
 export const cutCite = (code: Code, test: string): Citation =>
   (/F/.test(test) ? filletCites : cutCites)[code];
 

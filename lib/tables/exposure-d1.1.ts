@@ -25,6 +25,7 @@ const moistureResistant: Exposure = {
   cite: { source: 'aws-d1.1', at, known: 'memory' },
 };
 
+/** The row of the table for a low-hydrogen electrode; ask `exposure/low-hydrogen-only.ts` first. */
 export const exposureOf = (
   classification: Classification,
   designator: (typeof designators)[number],

@@ -65,6 +65,7 @@ export const preheatRows: readonly PreheatRow[] = [
 /** Smallest thickness that the table covers. */
 export const thinnest = { us: 0.125, metric: 3 };
 
+/** Where the figures of a category stand, and how they are known. */
 export const citeRow = (category: Category): Citation => (category === 'C' ? c : ab);
 
 /**

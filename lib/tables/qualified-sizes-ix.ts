@@ -19,6 +19,7 @@ interface Coupon {
   outsideDiameter: Printed | undefined;
 }
 
+/** A fillet test qualifies any thickness; a groove test what its fillers reach. */
 export const sizesIX = ({ form, isGroove, deposits, outsideDiameter }: Coupon): QualifiedSizes => ({
   thicknessFrom: 'no minimum',
   thicknessTo: isGroove ? thicknessTo(deposits) : 'unlimited',

@@ -44,6 +44,10 @@ export interface Asked {
 type Rows = Record<string, unknown>[];
 const tidy = (text: string) => text.replace(/\.$/, '');
 
+/**
+ * Throws nothing: where the test has no answer under this code, `problems` says why and `cells` is
+ * empty.
+ */
 export function codeColumn(asked: Asked): CodeColumn {
   const { rules, code, range, day, system } = asked;
   const column = { code, problems: [], specimens: [], cautions: [], groups: [], until: '' };

@@ -18,6 +18,7 @@ export type SheetRules = Readonly<Record<(typeof ids)[number], Calculation>>;
 export const codes = ['AWS D1.1', 'ASME IX'] as const;
 export type SheetCode = (typeof codes)[number];
 
+/** All of them, fetched side by side. */
 export async function loadSheetRules(): Promise<SheetRules> {
   const loaded = await Promise.all(ids.map(loadCalculation));
   return Object.fromEntries(ids.map((id, place) => [id, loaded[place]])) as SheetRules;

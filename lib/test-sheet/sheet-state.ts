@@ -44,6 +44,7 @@ function withUnit(input: Inputs[string] | undefined, text: string, system: Syste
   return unit ? `${text.trim()} ${unitSign(unit)}` : text;
 }
 
+/** What is typed as the query of an address, empty fields left out. */
 export const sheetQuery = (inputs: Inputs, state: State): string =>
   new URLSearchParams(writeState(name, inputs, filled(state))).toString();
 

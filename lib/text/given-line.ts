@@ -19,6 +19,7 @@ export function writeGiven(inputs: Inputs, given: Typed): string {
     .replace(/\|+$/, '');
 }
 
+/** What `writeGiven` wrote for the same inputs. */
 export function readGiven(inputs: Inputs, line: string): Typed {
   const texts = line.split('|');
   const value = (name: string, text: string): TypedValue =>

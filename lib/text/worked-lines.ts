@@ -15,6 +15,9 @@ export interface WorkedLines {
   answer: string;
 }
 
+/**
+ * Three lines for each output, in their order; a later line may use the result of an earlier one.
+ */
 export function workedLines(formula: Formula, { given, results }: Answer): WorkedLines[] {
   const symbols = new Map<string, string>();
   const values = new Map<string, string>();

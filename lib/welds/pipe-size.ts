@@ -3,6 +3,7 @@ import { NoAnswer } from '../no-answer.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 import { type Nps, pipeRows, type Schedule } from '../tables/pipe-b36.10.ts';
 
+/** Outside diameter and wall, in inches and in millimeters. */
 export function pipeSize(
   nps: Nps,
   schedule: Schedule,

@@ -6,6 +6,7 @@ const near = 1e-9;
 const inside = (value: number, [from, to]: readonly [number, number]) =>
   value >= from - near && value <= to + near;
 
+/** Whether a row holds for these angles, its limits included. */
 export const rowHolds = (row: PositionRow, inclination: number, rotation: number): boolean =>
   inside(inclination, row.inclination) && row.rotation.some((range) => inside(rotation, range));
 
