@@ -1,4 +1,4 @@
-import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
+import { defineProcedure, type Reason } from '../calculation.ts';
 import { NoAnswer } from '../no-answer.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 import {
@@ -8,8 +8,8 @@ import {
   filletCodes,
   filletMinimumRows,
 } from '../tables/fillet-minimum.ts';
+import { inBothSystems, largestLegAtEdge } from '../tables/lap-edge.ts';
 import { printFraction } from '../text/inches.ts';
-import { convert } from '../units.ts';
 
 type ElectrodeKind = 'low-hydrogen' | 'not low-hydrogen';
 
@@ -75,14 +75,14 @@ export default defineProcedure({
   ],
   related: ['fillet-throat', 'fillet-passes', 'prequalified-limits'],
   compute({ code, electrodeKind, thinner, thicker }) {
-    if (inInches(thinner) > inInches(thicker) * (1 + 1e-9))
+    const thin = inBothSystems(thinner);
+    if (thin.us > inBothSystems(thicker).us * (1 + 1e-9))
       throw new NoAnswer('The thinner part is given thicker than the thicker one', 'thinner');
     const byThicker = code === 'AWS D1.1' && electrodeKind === 'not low-hydrogen';
     const ruling = byThicker ? thicker : thinner;
     const rows = filletMinimumRows[code];
     const index = rows.findIndex((row) => ruling.value <= row.upTo[ruling.system]);
     const { leg } = rows[index] as FilletRow;
-    const thin = inBoth(thinner);
     const clipped = leg[thinner.system] > thinner.value;
     const minimumLeg = clipped ? thin : leg;
     const because: Reason[] = [
@@ -111,41 +111,11 @@ export default defineProcedure({
         text: 'The leg need not be larger than the thinner part is thick, so that is the answer.',
         cite: { ...citeFilletMinimum[code], known: 'memory' },
       });
-    because.push(...edgeReasons(thinner), ...passReasons(code, electrodeKind));
-    return { minimumLeg, maximumLegAtEdge: atEdge(thinner), because };
+    const edge = largestLegAtEdge(thinner);
+    because.push(edge.because, ...passReasons(code, electrodeKind));
+    return { minimumLeg, maximumLegAtEdge: edge.leg, because };
   },
 });
-
-const inInches = ({ value, system }: Printed): number =>
-  system === 'us' ? value : convert(value, 'mm', 'in');
-
-const inBoth = ({ value, system }: Printed) =>
-  system === 'us'
-    ? { us: value, metric: convert(value, 'in', 'mm') }
-    : { us: convert(value, 'mm', 'in'), metric: value };
-
-const thinEdge = { us: 1 / 4, metric: 6 };
-const setBack = { us: 1 / 16, metric: 2 };
-const reachesEdge = ({ value, system }: Printed): boolean => value < thinEdge[system];
-
-/** AISC 360 J2.2b: up to the edge of thin parts, a little back from the edge of others. */
-function atEdge(part: Printed) {
-  const { us, metric } = inBoth(part);
-  if (reachesEdge(part)) return { us, metric };
-  return { us: us - setBack.us, metric: metric - setBack.metric };
-}
-
-function edgeReasons(part: Printed): Reason[] {
-  return [
-    {
-      kind: 'rule',
-      text: reachesEdge(part)
-        ? 'Along an edge under {1/4 in|6 mm} thick the leg may reach the edge.'
-        : 'Along an edge {1/4 in|6 mm} thick or more the leg stops {1/16 in|2 mm} short, so that the edge is still there to measure from. A drawing may ask for it built out.',
-      cite: { source: 'aisc-360', at: 'J2.2b (2005 text)', known: 'read' },
-    },
-  ];
-}
 
 function passReasons(code: FilletCode, kind: ElectrodeKind): Reason[] {
   if (code === 'AWS D1.1')

@@ -1,19 +1,17 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
-import { filletLayers } from '../geometry/fillet-layers.ts';
-import { filletPasses } from '../geometry/fillet-passes.ts';
 import { onePass } from '../inputs/one-pass.ts';
 import { NoAnswer } from '../no-answer.ts';
 import {
   citePassLimits,
+  type Position,
   passLimits,
   positions,
   saidLimit,
 } from '../tables/prequalified-limits-d1.1.ts';
 import { passAreaOf, saidArea } from '../welds/pass-area.ts';
-import { passesFor } from '../welds/passes-for.ts';
+import { type PlannedFillet, plannedFillet } from '../welds/planned-fillet.ts';
 
 const inch = 25.4;
-const mostPasses = 300;
 
 export default defineProcedure({
   title: 'Passes of a fillet',
@@ -99,31 +97,20 @@ export default defineProcedure({
         'convexity',
       );
     const passArea = passAreaOf(pass);
-    const areaGiven = pass.passArea !== undefined;
-    const jointArea = leg ** 2 / 2 + (2 / 3) * Math.SQRT2 * leg * convexity;
+    const isGiven = pass.passArea !== undefined;
     const { singlePassFillet, fillPassThickness } = passLimits[position];
-    const largestRoot = inInches(singlePassFillet[typedLeg.system]);
-    const thickestFill = inInches(fillPassThickness[typedLeg.system]);
-    const byArea = passesFor(jointArea, passArea);
-    const byRoot = Math.ceil((leg / largestRoot) ** 2 - 1e-9);
-    /** From root to face for a leg of 1; layers are slices of it. */
-    const depth = Math.SQRT1_2 + convexity / leg;
-    let passes = Math.max(byArea, byRoot);
-    let beads: number[] | undefined;
-    for (; passes <= mostPasses; passes++) {
-      const legAfter = (count: number) => leg * Math.sqrt(count / passes);
-      beads = filletLayers(passes, (before, count) => {
-        const thickness = depth * (legAfter(before + count) - legAfter(before));
-        return thickness <= thickestFill;
-      });
-      if (beads) break;
-    }
-    if (!beads)
-      throw new NoAnswer(
-        `This takes more than ${mostPasses} passes; look at the leg and at the area of a pass again`,
-        areaGiven ? 'passArea' : 'leg',
-      );
-    const built = filletPasses(leg * inch, convexity * inch, beads, position);
+    const planned = plannedFillet(
+      {
+        leg,
+        convexity,
+        position,
+        largestRoot: inInches(singlePassFillet[typedLeg.system]),
+        thickestFill: inInches(fillPassThickness[typedLeg.system]),
+      },
+      { size: passArea, given: isGiven },
+    );
+    const { jointArea, beads } = planned;
+    const passes = planned.passes.length;
     const areaEach = jointArea / passes;
     return {
       passes,
@@ -131,8 +118,8 @@ export default defineProcedure({
       singlePassLimit: singlePassFillet,
       jointArea,
       areaEach,
-      runOutEach: areaGiven ? undefined : (pass.runOut * passArea) / areaEach,
-      plan: built.passes.map(({ number, layer, bead, over, lowerLeg, upperLeg }) => ({
+      runOutEach: isGiven ? undefined : (pass.runOut * passArea) / areaEach,
+      plan: planned.passes.map(({ number, layer, bead, over, lowerLeg, upperLeg }) => ({
         pass: number,
         layer,
         area: bead.area / inch ** 2,
@@ -141,43 +128,43 @@ export default defineProcedure({
         lowerLeg: lowerLeg / inch,
         upperLeg: upperLeg / inch,
       })),
-      map: built.map,
-      because: reasons(),
-    };
-
-    function reasons(): Reason[] {
-      const because: Reason[] = [
+      map: planned.map,
+      because: [
         {
           kind: 'rule',
-          text: `The weld has ${saidArea(jointArea)}, a pass ${saidArea(passArea)}${areaGiven ? ', as given' : ' from one electrode over its run-out'}: ${count(byArea, 'pass', 'passes')}.`,
+          text: `The weld has ${saidArea(jointArea)}, a pass ${saidArea(passArea)}${isGiven ? ', as given' : ' from one electrode over its run-out'}: ${planned.byArea} ${planned.byArea === 1 ? 'pass' : 'passes'}.`,
         },
-      ];
-      if (passes > byArea)
-        because.push({
-          kind: 'caution',
-          text: `Passes of that size would be thicker than this position allows without a procedure test, so there are ${passes}.`,
-          cite: citePassLimits,
-        });
-      because.push({
-        kind: 'row',
-        text: `Without a procedure test, one pass may make up to ${saidLimit(singlePassFillet)} of leg in this position, and a layer over it may be up to ${saidLimit(fillPassThickness)} thick.`,
-        cite: citePassLimits,
-      });
-      if (passes > 1)
-        because.push({
-          kind: 'rule',
-          text: `The root pass goes first, into the corner. Then layer on layer: ${(beads as number[]).join(' + ')} passes. ${position === 'vertical' ? 'Each layer goes from one plate to the other, bead beside bead.' : 'Each layer goes from the lower plate up; the lower bead is the shelf for the next.'}`,
-          cite: { source: 'common-practice', known: 'practice' },
-        });
-      if (passes === 2)
-        because.push({
-          kind: 'caution',
-          text: 'Two passes mean a cover as wide as the face: a weave. Stringers need one pass or three.',
-          cite: { source: 'common-practice', known: 'practice' },
-        });
-      return because;
-    }
+        ...passReasons(planned, position),
+      ],
+    };
   },
 });
 
-const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+function passReasons({ byArea, beads, passes }: PlannedFillet, position: Position): Reason[] {
+  const { singlePassFillet, fillPassThickness } = passLimits[position];
+  const because: Reason[] = [];
+  if (passes.length > byArea)
+    because.push({
+      kind: 'caution',
+      text: `Passes of that size would be thicker than this position allows without a procedure test, so there are ${passes.length}.`,
+      cite: citePassLimits,
+    });
+  because.push({
+    kind: 'row',
+    text: `Without a procedure test, one pass may make up to ${saidLimit(singlePassFillet)} of leg in this position, and a layer over it may be up to ${saidLimit(fillPassThickness)} thick.`,
+    cite: citePassLimits,
+  });
+  if (passes.length > 1)
+    because.push({
+      kind: 'rule',
+      text: `The root pass goes first, into the corner. Then layer on layer: ${beads.join(' + ')} passes. ${position === 'vertical' ? 'Each layer goes from one plate to the other, bead beside bead.' : 'Each layer goes from the lower plate up; the lower bead is the shelf for the next.'}`,
+      cite: { source: 'common-practice', known: 'practice' },
+    });
+  if (passes.length === 2)
+    because.push({
+      kind: 'caution',
+      text: 'Two passes mean a cover as wide as the face: a weave. Stringers need one pass or three.',
+      cite: { source: 'common-practice', known: 'practice' },
+    });
+  return because;
+}

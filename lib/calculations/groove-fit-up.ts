@@ -1,25 +1,14 @@
-import { defineProcedure, type Printed, type Reason } from '../calculation.ts';
+import { defineProcedure, type Printed } from '../calculation.ts';
 import { grooveShape } from '../inputs/groove-shape.ts';
+import { fitUpVerdicts, judgedFitUp } from '../inspection/fit-up.ts';
 import { NoAnswer } from '../no-answer.ts';
-import type { PrintedFigure } from '../printed-figure.ts';
-import {
-  citeOtherWidest,
-  type JointDetail,
-  jointDetails,
-  jointNames,
-  otherWidest,
-  stages,
-} from '../tables/joint-details.ts';
+import { type JointDetail, jointDetails, jointNames, stages } from '../tables/joint-details.ts';
 import { positions } from '../tables/prequalified-limits-d1.1.ts';
-import { printFraction } from '../text/inches.ts';
 import { convert } from '../units.ts';
 import { plannedGroove } from '../welds/planned-groove.ts';
 
-const verdicts = ['fits', 'does not fit', 'sources differ'] as const;
-type Verdict = (typeof verdicts)[number];
-
-/** Readings at a limit, within what a rule can show. */
-const hair = 1e-6;
+/** Layers as the shop lays them, root pass and fill alike; inches. */
+const layers = { rootPassThickness: 1 / 8, fillPassThickness: 1 / 8 };
 
 export default defineProcedure({
   title: 'Fit-up of a V groove',
@@ -81,7 +70,7 @@ export default defineProcedure({
     },
   },
   outputs: {
-    verdict: { label: 'The fit-up', words: verdicts },
+    verdict: { label: 'The fit-up', words: fitUpVerdicts },
     openingFrom: {
       label: 'Opening, at least',
       printed: { us: 'in', metric: 'mm' },
@@ -128,16 +117,16 @@ export default defineProcedure({
         { ...shape, rootOpening: inInches({ value: size, system }), includedAngle: degrees },
         detail.backing,
         position,
-        { rootPassThickness: 1 / 8, fillPassThickness: 1 / 8 },
+        layers,
         { size: passArea, given: true },
       );
     const found = filled(rootOpening.value, includedAngle);
     const drawn = filled(detail.opening[system], detail.angle);
     const narrowest = filled(opening.from[system], angle.from);
     const widest = filled(opening.to[system], angle.to);
-    const judged = judge();
+    const { verdict, because } = judgedFitUp({ joint, stage, rootOpening, includedAngle });
     return {
-      verdict: judged.verdict,
+      verdict,
       openingFrom: opening.from,
       openingTo: opening.to,
       angleFrom: angle.from,
@@ -149,54 +138,17 @@ export default defineProcedure({
       widestPasses: widest.passes.length,
       narrowest: narrowest.map,
       widest: widest.map,
-      because: judged.because,
-    };
-
-    function judge(): { verdict: Verdict; because: Reason[] } {
-      const { value } = rootOpening;
-      const because: Reason[] = [
+      because: [
+        ...because,
         {
-          kind: 'row',
-          text: `${stage === 'after fit-up' ? 'After fit-up' : 'As drawn'} this joint has an opening of ${said(opening.from)} to ${said(opening.to)} and an angle of ${angle.from}° to ${angle.to}°.`,
-          cite: detail.cite,
+          kind: 'rule',
+          text: `Layers up to {1/8 in|3 mm} thick fill it. From one end of the tolerance to the other the passes go from ${narrowest.passes.length} to ${widest.passes.length}.`,
+          cite: { source: 'geometry', known: 'derived' },
         },
-      ];
-      const faults: string[] = [];
-      if (value < opening.from[system] - hair)
-        faults.push('The opening is too narrow: the electrode does not reach the root.');
-      if (value > opening.to[system] + hair)
-        faults.push('The opening is too wide: more metal, more shrinkage, and a root that sags.');
-      if (includedAngle < angle.from - hair)
-        faults.push('The groove is too steep: slag stays in the corners.');
-      if (includedAngle > angle.to + hair)
-        faults.push('The groove is too open: more metal and more pull than the joint needs.');
-      because.push(
-        ...faults.map((text) => ({ kind: 'caution' as const, text, cite: detail.cite })),
-      );
-      const doubted =
-        joint === 'on a strip, 45°' &&
-        stage === 'after fit-up' &&
-        value > otherWidest[system] + hair &&
-        faults.length === 0;
-      if (doubted)
-        because.push({
-          kind: 'caution',
-          text: `Another quotation of the same figure ends at ${said(otherWidest)}. Your opening lies between the two: look at the edition of your contract.`,
-          cite: citeOtherWidest,
-        });
-      because.push({
-        kind: 'rule',
-        text: `Layers up to {1/8 in|3 mm} thick fill it. From one end of the tolerance to the other the passes go from ${narrowest.passes.length} to ${widest.passes.length}.`,
-        cite: { source: 'geometry', known: 'derived' },
-      });
-      const verdict = faults.length > 0 ? 'does not fit' : doubted ? 'sources differ' : 'fits';
-      return { verdict, because };
-    }
+      ],
+    };
   },
 });
 
 const inInches = ({ value, system }: Printed): number =>
   system === 'us' ? value : convert(value, 'mm', 'in');
-
-const said = ({ us, metric }: PrintedFigure): string =>
-  `{${printFraction(us, 32)} in|${metric} mm}`;
