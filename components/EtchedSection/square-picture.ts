@@ -1,9 +1,6 @@
 import type { Homography } from '../../lib/geometry/homography.ts';
-import {
-  type SquaredFrame,
-  squaredFrame,
-  warpedPixels,
-} from '../../lib/section/squared-picture.ts';
+import { type SquaredFrame, squaredFrame } from '../../lib/section/squared-picture.ts';
+import { warpedPixels } from '../../lib/section/warped-pixels.ts';
 import type { Picture } from './picture.ts';
 
 export interface Squared {

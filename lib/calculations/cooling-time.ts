@@ -84,16 +84,21 @@ export default defineProcedure({
     { source: 'geometry', at: 'transition thickness: both formulas set equal', known: 'derived' },
   ],
   related: ['heat-input', 'preheat-cet'],
-  compute({ heatInput: Q, startTemperature: T, thickness: d, shapeFactor3d, shapeFactor2d }) {
-    const to500 = 1 / (500 - T);
-    const to800 = 1 / (800 - T);
-    const thick = (6700 - 5 * T) * Q * (to500 - to800) * shapeFactor3d;
+  compute({ heatInput, startTemperature, thickness, shapeFactor3d, shapeFactor2d }) {
+    const to500 = 1 / (500 - startTemperature);
+    const to800 = 1 / (800 - startTemperature);
+    const thick = (6700 - 5 * startTemperature) * heatInput * (to500 - to800) * shapeFactor3d;
     /** The thin-plate time is this over the thickness squared. */
-    const thin = (4300 - 4.3 * T) * 1e5 * Q ** 2 * (to500 ** 2 - to800 ** 2) * shapeFactor2d;
+    const thin =
+      (4300 - 4.3 * startTemperature) *
+      1e5 *
+      heatInput ** 2 *
+      (to500 ** 2 - to800 ** 2) *
+      shapeFactor2d;
     const transitionThickness = Math.sqrt(thin / thick);
-    const isThin = d < transitionThickness;
+    const isThin = thickness < transitionThickness;
     return {
-      time: isThin ? thin / d ** 2 : thick,
+      time: isThin ? thin / thickness ** 2 : thick,
       regime: isThin ? 'thin plate' : 'thick plate',
       transitionThickness,
       because: [

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Homography } from '../../../lib/geometry/homography.ts';
 import { mapped } from '../../../lib/geometry/homography.ts';
-import { squaredFrame, warpedPixels } from '../../../lib/section/squared-picture.ts';
+import { squaredFrame } from '../../../lib/section/squared-picture.ts';
+import { warpedPixels } from '../../../lib/section/warped-pixels.ts';
 
 /** A tenth of a millimeter for a pixel; the rectangle's first corner lies at pixel (100, 80). */
 const straight: Homography = [

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Corners, inverse, mapped, squaredUp } from '../../../lib/geometry/homography.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
-import { product, squaredFrame, warpedPixels } from '../../../lib/section/squared-picture.ts';
+import { product, squaredFrame } from '../../../lib/section/squared-picture.ts';
+import { warpedPixels } from '../../../lib/section/warped-pixels.ts';
 
 const picture = { width: 400, height: 300 };
 const rectangle = { width: 40, height: 30 };
