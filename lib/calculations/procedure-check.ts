@@ -1,6 +1,6 @@
 import { defineProcedure, type QuantityInput, type Reason } from '../calculation.ts';
 import { arcVoltage, travelSpeed, weldingCurrent } from '../inputs/arc.ts';
-import { NoAnswer } from '../no-answer.ts';
+import { type InsideVerdict, insideRange, insideVerdicts } from '../inspection/inside-range.ts';
 
 const temperature = {
   label: 'Temperature of the joint before this pass',
@@ -13,9 +13,6 @@ const temperature = {
 } as const satisfies QuantityInput;
 
 const fromProcedure = 'From the procedure’s sheet. Leave it out where the sheet has none.';
-
-const verdicts = ['yes', 'no, too low', 'no, too high', 'not checked'] as const;
-type Verdict = (typeof verdicts)[number];
 
 export default defineProcedure({
   title: 'Inside the procedure?',
@@ -52,11 +49,11 @@ export default defineProcedure({
       label: 'Inside the procedure',
       words: ['yes, as far as it was checked', 'no', 'nothing was checked'],
     },
-    currentInside: { label: 'Current', words: verdicts },
-    voltageInside: { label: 'Voltage', words: verdicts },
-    travelSpeedInside: { label: 'Travel speed', words: verdicts },
-    interpassInside: { label: 'Temperature', words: verdicts },
-    arcEnergyInside: { label: 'Heat input', words: verdicts },
+    currentInside: { label: 'Current', words: insideVerdicts },
+    voltageInside: { label: 'Voltage', words: insideVerdicts },
+    travelSpeedInside: { label: 'Travel speed', words: insideVerdicts },
+    interpassInside: { label: 'Temperature', words: insideVerdicts },
+    arcEnergyInside: { label: 'Heat input', words: insideVerdicts },
     arcEnergy: {
       label: 'Arc energy (AWS and ASME call this heat input)',
       symbol: 'E',
@@ -74,21 +71,21 @@ export default defineProcedure({
   compute(given) {
     const arcEnergy = energyOf(given);
     const inside = {
-      currentInside: judge(given.current, given.currentFrom, given.currentTo, 'currentTo'),
-      voltageInside: judge(given.voltage, given.voltageFrom, given.voltageTo, 'voltageTo'),
-      travelSpeedInside: judge(
+      currentInside: insideRange(given.current, given.currentFrom, given.currentTo, 'currentTo'),
+      voltageInside: insideRange(given.voltage, given.voltageFrom, given.voltageTo, 'voltageTo'),
+      travelSpeedInside: insideRange(
         given.travelSpeed,
         given.travelSpeedFrom,
         given.travelSpeedTo,
         'travelSpeedTo',
       ),
-      interpassInside: judge(
+      interpassInside: insideRange(
         given.interpass,
         given.interpassFrom,
         given.interpassTo,
         'interpassTo',
       ),
-      arcEnergyInside: judge(arcEnergy, undefined, given.arcEnergyTo, 'arcEnergyTo'),
+      arcEnergyInside: insideRange(arcEnergy, undefined, given.arcEnergyTo, 'arcEnergyTo'),
     };
     return {
       verdict: overall(Object.values(inside)),
@@ -109,27 +106,9 @@ function end<const E extends { us: string; metric: string }>(
   return { label, symbol, unit, limits, optional: true, example, obtain: fromProcedure } as const;
 }
 
-function overall(answers: readonly Verdict[]) {
+function overall(answers: readonly InsideVerdict[]) {
   if (answers.every((one) => one === 'not checked')) return 'nothing was checked';
   return answers.some((one) => one.startsWith('no,')) ? 'no' : 'yes, as far as it was checked';
-}
-
-/** Room for the last bits of a reading that was converted from another unit. */
-const bits = 1e-9;
-
-/** Ends count as inside. One end alone is enough. */
-function judge(
-  reading: number | undefined,
-  from: number | undefined,
-  to: number | undefined,
-  field: string,
-): Verdict {
-  if (from !== undefined && to !== undefined && from > to)
-    throw new NoAnswer('The range ends below its start', field);
-  if (reading === undefined || (from === undefined && to === undefined)) return 'not checked';
-  if (from !== undefined && reading < from - bits * Math.abs(from)) return 'no, too low';
-  if (to !== undefined && reading > to + bits * Math.abs(to)) return 'no, too high';
-  return 'yes';
 }
 
 function energyOf(given: {
@@ -165,7 +144,7 @@ const advice: Readonly<Record<string, { low: string; high: string }>> = {
   },
 };
 
-function reasons(inside: Record<string, Verdict>): Reason[] {
+function reasons(inside: Record<string, InsideVerdict>): Reason[] {
   const found: Reason[] = [
     {
       kind: 'rule',
