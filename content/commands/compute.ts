@@ -1,5 +1,6 @@
 /**
- * The library from a terminal.
+ * The library from a terminal: one calculation with its working, all of them described as data, or
+ * many at once.
  *
  *   npm run --silent compute -- heat-input voltage=23.5 current=128 "travelSpeed=5.25 in/min"
  *   npm run --silent compute -- --list
@@ -9,6 +10,7 @@ import { readFileSync } from 'node:fs';
 import { answer } from '../../lib/answer.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import { speak } from '../../lib/text/say.ts';
+import { asked } from './asked.ts';
 import { batchReply } from './batch.ts';
 import { calculationIds } from './calculation-ids.ts';
 import { described } from './described.ts';
@@ -26,7 +28,7 @@ if (first === '--list') {
   process.exitCode = failed ? 1 : 0;
 } else if (first === undefined || !ids.includes(first)) {
   const lead = first === undefined ? 'Name a calculation' : `There is no calculation “${first}”`;
-  process.stderr.write(`${lead}. There are:\n${ids.map((id) => `  ${id}\n`).join('')}`);
+  process.stderr.write(`${lead}. There are:\n${(await summaries()).join('')}`);
   process.exitCode = 1;
 } else {
   const calculation = await loadCalculation(first);
@@ -36,8 +38,19 @@ if (first === '--list') {
   else {
     for (const { field, text } of answered.problems)
       process.stderr.write(`${field === '' ? '' : `${field}: `}${speak(text, 'us')}\n`);
+    if (rest.length === 0) process.stderr.write(`\n${asked(calculation).join('\n')}\n`);
     process.exitCode = 1;
   }
+}
+
+/** Each id with the one sentence that says what it is for. */
+function summaries(): Promise<string[]> {
+  return Promise.all(
+    ids.map(async (id) => {
+      const { summary } = await loadCalculation(id);
+      return `  ${id.padEnd(24)} ${speak(summary, 'us')}\n`;
+    }),
+  );
 }
 
 /** `name=value`; a list is given as JSON. */
