@@ -5,6 +5,10 @@
 import { addDays, addMonths } from './calendar.ts';
 
 export type ContinuityCode = 'AWS D1.1' | 'ASME IX';
+/**
+ * Months without use after which both codes end a qualification: AWS D1.1:2020 clause 6.2.3.1, ASME
+ * IX QW-322.1 (from memory).
+ */
 export const monthsAllowed = 6;
 
 /** The last day on which a welder who last used the process on `day` may weld under the test. */

@@ -28,6 +28,7 @@ export interface BoothRead {
 /** Counted up when a parameter changes its meaning. Reading goes on to understand earlier ones. */
 export const linkVersion = 1;
 
+/** Letters that each text of a link may have: what fits on a booth’s sheet. */
 export const longestTexts = { place: 12, group: 24, note: 140 } as const;
 
 type Text = keyof typeof longestTexts;

@@ -1,7 +1,13 @@
 import { defineProcedure, type Reason } from '../calculation.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { fNumbers, readDigits, weldMetals } from '../tables/electrodes-a5.1.ts';
+import {
+  citePositions,
+  citeStrengths,
+  fNumbers,
+  readDigits,
+  weldMetals,
+} from '../tables/electrodes-a5.1.ts';
 
 export default defineProcedure({
   title: 'What the digits on an electrode say',
@@ -46,11 +52,11 @@ export default defineProcedure({
     const because: Reason[] = [
       {
         text: `E: an electrode. ${classification.slice(1, 3)}: weld metal of at least {${digits.strength.us} ksi|${digits.strength.metric} MPa} tensile strength.`,
-        cite: { source: 'aws-a5.1', at: 'Table 2', known: 'read' },
+        cite: citeStrengths,
       },
       {
         text: `${digits.positionDigit}: ${digits.position}.`,
-        cite: { source: 'filler-handbook', at: 'p. 2, third digit', known: 'read' },
+        cite: citePositions,
       },
       {
         text: `${classification.slice(3, 5)}, read together: ${covering}; ${current}.`,

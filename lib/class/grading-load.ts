@@ -1,6 +1,7 @@
 /** How long the instructor grades. Five to eight minutes a coupon is custom. */
 import { attemptsOf, type Turn } from './turns.ts';
 
+/** For one coupon: common practice, no source. */
 export const gradingMinutes = { from: 5, to: 8 } as const;
 
 export interface GradingLoad {

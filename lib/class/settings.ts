@@ -62,6 +62,7 @@ const size = (
 
 const stockLimits = { min: 1, max: 1200, why: 'no yard sells longer ones' };
 
+/** The class and its evenings. */
 export const termSettings = {
   learners: count('Learners', '16', 1000, 'All who are in the class.'),
   booths: count('Booths', '14', 1000, 'Those with a machine that works.'),
@@ -80,6 +81,7 @@ export const termSettings = {
   repeats: share('Repeats', '50', 'How many attempts are made again: 50 adds one to every two.'),
 } as const satisfies Inputs;
 
+/** Bars and pipe, and what saw and grinder take of them. */
 export const metalSettings = {
   barLength: size(
     'Length of a bar',
@@ -126,7 +128,9 @@ export const metalSettings = {
   spareMetal: share('Spare pieces', '5', 'For wrong cuts.'),
 } as const satisfies Inputs;
 
+/** How often a padding plate serves. */
 export const sides = ['both sides', 'one side'] as const;
+/** Whether padding plates are turned over for a second attempt. */
 export const plateSides = {
   label: 'Padding plates are used on',
   choices: sides,
@@ -134,12 +138,14 @@ export const plateSides = {
   obtain: 'The second attempt goes on the back of the first.',
 } as const satisfies ChoiceInput;
 
+/** Spare electrodes, by the stage of the course: common practice, no source. */
 export const rodSettings = {
   spareEarly: share('Spare electrodes, first beads', '40', 'Stuck electrodes, long stubs.'),
   spareMiddle: share('Spare electrodes, flat and horizontal', '25', 'Fewer sticks by now.'),
   spareLate: share('Spare electrodes, after that', '15', 'Steady hands.'),
 } as const satisfies Inputs;
 
+/** Work at the bench. */
 export const workSettings = {
   grooveMinutes: minutes('Minutes to bevel a groove coupon', '30', 'Both plates, scale off.'),
   pipeMinutes: minutes('Minutes to bevel a pipe joint', '60', 'Cut out, bevel, face both ends.'),
@@ -153,6 +159,7 @@ export const workSettings = {
   },
 } as const satisfies Inputs;
 
+/** All of them, in the order of the form. */
 export const settings = {
   ...termSettings,
   ...metalSettings,

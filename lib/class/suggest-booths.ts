@@ -14,6 +14,7 @@ export interface Evening {
   free: BoardBooth[];
 }
 
+/** The rule in words, beside the suggestion. */
 export const boothRule =
   'Nobody without a signed safety gate. Most to catch up first, then furthest back in the course. Each takes the weakest free machine that burns the electrode of the exercise. Who finds none works beside the booths.';
 

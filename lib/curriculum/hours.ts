@@ -9,6 +9,7 @@ export interface Hours {
   side: number;
 }
 
+/** In the order in which they are shown. */
 export const kinds = ['reading', 'practice', 'graded', 'side'] as const satisfies (keyof Hours)[];
 
 /** Hours of all kinds together. */

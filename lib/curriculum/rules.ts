@@ -22,6 +22,7 @@ import { safetyGateFirst } from './rules/safety-gate-first.ts';
 import { spacedBeforeTest } from './rules/spaced-before-test.ts';
 import { trainedBeforeTested } from './rules/trained-before-tested.ts';
 
+/** In the order of the audit. */
 export const rules: readonly Rule[] = [
   reachableInOrder,
   safetyGateFirst,

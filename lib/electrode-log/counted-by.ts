@@ -7,6 +7,7 @@ import { durationText } from '../text/clock-text.ts';
 const plain = exposureOf('E7018', 'none');
 const resistant = exposureOf('E7018', 'R');
 
+/** In the order of the page. */
 export const countedBy: readonly Reason[] = [
   {
     text: `${plain.row}: at most ${durationText(plain.hours)} in open air.`,

@@ -1,6 +1,7 @@
 /** What can happen to a holder, as the page and the sheet say it. */
 import type { HeldEvent, Holder, HolderRow } from '../files/electrode-log.ts';
 
+/** By event, in the past tense. */
 export const eventWords: Readonly<Record<HeldEvent, string>> = {
   opened: 'opened',
   out: 'issued',

@@ -15,7 +15,9 @@ export interface Rubric {
   points: Readonly<Record<string, PointRubric>>;
 }
 
+/** Every point counts alike and must pass. */
 export const standardPoint: PointRubric = { weight: 1, must: true, limit: '' };
+/** Seven points in ten pass: common practice, no source. */
 export const standardRubric: Rubric = { passMark: 70, points: {} };
 
 /** The rubric of one point; the standard where nobody has set one. */

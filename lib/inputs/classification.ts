@@ -2,6 +2,9 @@
 import type { Inputs } from '../calculation.ts';
 import { classifications } from '../tables/classifications.ts';
 
+/**
+ * What may follow a classification of AWS A5.1: R for a moisture test, H and a figure for hydrogen.
+ */
 export const designators = ['none', 'R', 'H4', 'H4R', 'H8', 'H8R', 'H16', 'H16R'] as const;
 
 export const printedOnElectrode = {

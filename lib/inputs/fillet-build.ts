@@ -1,6 +1,7 @@
 /** How a fillet is built up: its leg, its passes and the metal in the bulge of its face. */
 import type { Inputs } from '../calculation.ts';
 
+/** Of an equal-leg fillet. */
 export const filletLeg = {
   label: 'Leg of the fillet',
   symbol: 'z',
@@ -11,6 +12,7 @@ export const filletLeg = {
   obtain: 'On the drawing, to the left of the fillet symbol; on a weld, by a fillet gauge.',
 } as const satisfies Inputs[string];
 
+/** Passes and bulge. */
 export const filletBuild = {
   passes: {
     label: 'Passes',

@@ -1,5 +1,6 @@
 import type { Inputs } from '../calculation.ts';
 
+/** A joint on a pipe that cannot be turned, and one point of it. */
 export const fixedPipe = {
   pipeInclination: {
     label: 'Inclination of the pipe’s axis',

@@ -1,5 +1,6 @@
 import type { Inputs } from '../calculation.ts';
 
+/** The two angles by which the position figures name a position: AWS A3.0, ASME IX QW-461.1. */
 export const weldAngles = {
   axisInclination: {
     label: 'Inclination of the weld’s axis',

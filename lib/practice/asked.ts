@@ -13,6 +13,7 @@ export interface Asked {
 
 /** A ruler, a watch and rounding in between. */
 export const tolerance = 0.02;
+/** The same for the reader, above the problems. */
 export const toleranceText =
   'An answer within 2 in a hundred, or rounded like the answers on this page, counts as right; counts and words must be exact. Fractions and units are welcome.';
 

@@ -62,6 +62,7 @@ const topicOf = new Map(
   Object.entries(topics).flatMap(([topic, ids]) => ids.map((id) => [id, topic] as const)),
 );
 
+/** Ids of all calculations that problems are made of. */
 export const practiced: readonly string[] = [...topicOf.keys()];
 
 /** Can problems be made of the calculation with this id? */

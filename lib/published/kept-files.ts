@@ -12,6 +12,7 @@ export interface KeptFile {
   holds: string;
 }
 
+/** In the order of the page about them. */
 export const keptFiles: readonly KeptFile[] = [
   {
     kind: learnerRecord,

@@ -57,6 +57,7 @@ export function footOn([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): Point {
   return [ax + share * dx, ay + share * dy];
 }
 
+/** The map of a picture that needs no squaring up. */
 export const flat: Homography = [
   [1, 0, 0],
   [0, 1, 0],

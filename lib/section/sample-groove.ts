@@ -103,6 +103,7 @@ export const grooveSampleMarks = {
   ).map((point) => inPicture(point)),
 } as const;
 
+/** Millimeters between the two marked ends of the rule. */
 export const grooveSampleLength = 25;
 
 /** True sizes in millimeters, square millimeters and percent. */

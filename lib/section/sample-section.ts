@@ -74,6 +74,7 @@ export const sampleMarks = {
   passes: [inPicture([1.2, 1.3]), inPicture([5, 1.6]), inPicture([1.5, 5])],
 } as const;
 
+/** Millimeters between the two marked ends of the rule. */
 export const sampleLength = 20;
 
 /**

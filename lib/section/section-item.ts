@@ -27,6 +27,7 @@ export interface SectionItem {
 /** What the eye saw; undefined where nobody looked. */
 export type Seen = 'none seen' | 'seen' | undefined;
 
+/** Stands where nothing was read. */
 export const nothing = '–';
 /** The last bits of a computed number are no finding. */
 const slack = 1e-9;

@@ -64,6 +64,7 @@ const curveEnds: Partial<Record<MarkName, readonly [MarkName, MarkName]>> = {
   edgeB: ['toeB', 'rootB'],
 };
 
+/** A picture on which nothing is marked yet. */
 export const noMarks: Placed = Object.fromEntries(
   markNames.map((name) => [name, []]),
 ) as unknown as Placed;

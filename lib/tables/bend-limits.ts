@@ -3,6 +3,7 @@ import type { Citation } from '../calculation.ts';
 
 const at = (us: number, metric: number) => ({ us, metric });
 
+/** AWS D1.1: one by one, the smaller ones added up, and corner cracks by themselves. */
 export const bendD11 = {
   largest: at(1 / 8, 3),
   /** Openings longer than this, and no longer than the largest, are added up. */
@@ -16,6 +17,7 @@ export const bendD11 = {
   } as Citation,
 };
 
+/** ASME IX: one by one. */
 export const bendIX = {
   largest: at(1 / 8, 3),
   cite: { source: 'asme-ix', at: '2010 QW-163', known: 'read' } as Citation,

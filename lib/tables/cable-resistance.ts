@@ -14,6 +14,7 @@ interface Cable {
 const thousandFeet = (resistance: number): Cable => ({ resistance, per: 'thousand feet' });
 const kilometer = (resistance: number): Cable => ({ resistance, per: 'kilometer' });
 
+/** By the size printed on the jacket. */
 export const cables = {
   '6 AWG': thousandFeet(0.491),
   '4 AWG': thousandFeet(0.308),
@@ -33,13 +34,16 @@ export const cables = {
 } as const satisfies Record<string, Cable>;
 
 export type Gauge = keyof typeof cables;
+/** Sizes in the order of the table. */
 export const gauges = Object.keys(cables) as Gauge[];
 
+/** Of the AWG rows. */
 export const awgSource: Citation = {
   source: 'nec',
   at: 'Chapter 9, Table 8, uncoated copper, direct current',
   known: 'memory',
 };
+/** Of the rows in square millimeters. */
 export const metricSource: Citation = {
   source: 'iec-60228',
   at: 'class 5 flexible copper at 20 °C',

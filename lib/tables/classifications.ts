@@ -1,4 +1,4 @@
-/** AWS A5.1: the classifications this course speaks of, the usual ones first. */
+/** AWS A5.1 Table 1 (from memory): the classifications this course speaks of, the usual ones first. */
 export const classifications = [
   'E7018',
   'E6010',

@@ -7,11 +7,13 @@ import type { Citation } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 import type { System } from '../units.ts';
 
+/** Widths of the face at which the limit changes. */
 export const faceBreaks: Readonly<Record<'narrow' | 'wide', PrintedFigure>> = {
   narrow: { us: 5 / 16, metric: 8 },
   wide: { us: 1, metric: 25 },
 };
 
+/** The most convexity, by the row that the face falls in. */
 export const convexityLimits = {
   narrow: { us: 1 / 16, metric: 2 },
   middle: { us: 1 / 8, metric: 3 },
@@ -26,12 +28,14 @@ export function faceRow(width: number, system: System): FaceRow {
   return width < faceBreaks.wide[system] ? 'middle' : 'wide';
 }
 
+/** Each row in words, for the reasons under an answer. */
 export const faceRowTexts: Readonly<Record<FaceRow, string>> = {
   narrow: 'faces up to {5/16 in|8 mm} wide may bulge {1/16 in|2 mm}',
   middle: 'faces over {5/16 in|8 mm} and under {1 in|25 mm} wide may bulge {1/8 in|3 mm}',
   wide: 'faces {1 in|25 mm} wide or more may bulge {3/16 in|5 mm}',
 };
 
+/** Of breaks and limits. */
 export const citeConvexity: Citation = {
   source: 'aws-d1.1',
   at: 'weld profiles: Figure 5.4 (2000), Table 5.10 (2015), 7.9 (2020)',

@@ -1,6 +1,6 @@
 /**
  * Electrode sizes as boxes name them. The same electrode is sold as 5/32 in and as 4.0 mm, which
- * are not quite the same length; tables in inches mean both.
+ * are not quite the same length; tables in inches mean both. Common practice, no source.
  */
 const inch = 25.4;
 
@@ -17,6 +17,7 @@ const sizes: ReadonlyArray<{ inches: number; millimeters: readonly number[] }> =
   { inches: 3 / 8, millimeters: [9.5, 10] },
 ];
 
+/** A box that names a size in either way lies within this of it, in millimeters. */
 const close = 0.03;
 
 /** The size in inches that a box with this diameter (in inches) belongs to, if it is a trade size. */

@@ -6,6 +6,9 @@ import type { Citation } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 import type { Classification } from './classifications.ts';
 
+/**
+ * Groups in which welders are qualified, lowest first: AWS D1.1:2020 Table 6.13, ASME IX QW-432.
+ */
 export const fNumbers = ['F1', 'F2', 'F3', 'F4'] as const;
 
 interface Covering {
@@ -55,18 +58,25 @@ export const coverings: Readonly<Record<string, Covering>> = {
   '48': row('low-hydrogen, iron powder 25 to 40 %', acOrDcep, 'F4'),
 };
 
-/** By the digit before the last. */
+/** By the digit before the last; see `citePositions`. */
 export const positions = {
   '1': 'flat, horizontal, vertical and overhead',
   '2': 'flat, and fillets in the horizontal position',
   '4': 'flat, horizontal, overhead, and vertical downhill',
 } as const;
 
-/** By the first two digits. */
+/** Tensile strength of the weld metal, at least, by the first two digits; see `citeStrengths`. */
 export const strengths = {
   '60': { us: 60, metric: 430 },
   '70': { us: 70, metric: 490 },
 } as const;
+
+export const citePositions: Citation = {
+  source: 'filler-handbook',
+  at: 'p. 2, third digit',
+  known: 'read',
+};
+export const citeStrengths: Citation = { source: 'aws-a5.1', at: 'Table 2', known: 'read' };
 
 /** The least that the weld metal must give in the test of the specification. */
 interface WeldMetal {

@@ -5,6 +5,7 @@
 import type { Citation } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 
+/** Codes whose table stands here. */
 export const filletCodes = ['AISC 360', 'AWS D1.1'] as const;
 export type FilletCode = (typeof filletCodes)[number];
 
@@ -32,11 +33,13 @@ const rowsWith = (millimeterBreaks: readonly number[]): FilletRow[] =>
     leg,
   }));
 
+/** Rows from thin to thick; the last has no end. */
 export const filletMinimumRows: Readonly<Record<FilletCode, readonly FilletRow[]>> = {
   'AISC 360': rowsWith([6, 13, 19]),
   'AWS D1.1': rowsWith([6, 12, 20]),
 };
 
+/** Of the rows of each code. */
 export const citeFilletMinimum: Readonly<Record<FilletCode, Citation>> = {
   'AISC 360': { source: 'aisc-360', at: 'Table J2.4 (2005 text; 2022 the same)', known: 'read' },
   'AWS D1.1': {

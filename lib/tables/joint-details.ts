@@ -22,6 +22,7 @@ export interface JointDetail {
   cite: Citation;
 }
 
+/** The tolerance is narrow on the drawing and wider once the joint is tacked. */
 export const stages = ['after fit-up', 'on the drawing'] as const;
 export type Stage = (typeof stages)[number];
 
@@ -67,6 +68,7 @@ const byTheShop = {
   angle: { from: 60, to: 75 },
 };
 
+/** By the name that the course gives each joint. */
 export const jointDetails = {
   'on a strip, 45°': onStrip({ us: 1 / 4, metric: 6 }, 45, positions),
   'on a strip, 30°': onStrip({ us: 3 / 8, metric: 10 }, 30, notHorizontal),
@@ -82,10 +84,12 @@ export const jointDetails = {
 } as const satisfies Record<string, JointDetail>;
 
 export type JointName = keyof typeof jointDetails;
+/** In the order of the table. */
 export const jointNames = Object.keys(jointDetails) as [JointName, ...JointName[]];
 
 /** The widest opening after fit-up by another quotation of the same figure, for the {1/4 in} joint. */
 export const otherWidest: PrintedFigure = { us: 3 / 8, metric: 10 };
+/** Of that other quotation. */
 export const citeOtherWidest: Citation = {
   source: 'aws-d1.1',
   at: 'a quotation that gives {3/16 in|5 mm} to {3/8 in|10 mm}',

@@ -4,6 +4,7 @@
  */
 import type { Citation } from '../calculation.ts';
 
+/** Schedules that stand here: by number, then by weight class. */
 export const schedules = ['40', '80', '120', '160', 'STD', 'XS', 'XXS'] as const;
 export type Schedule = (typeof schedules)[number];
 
@@ -202,6 +203,7 @@ export const npsSizes = [
   '12',
 ] as const satisfies readonly Nps[];
 
+/** By nominal size; the standard has no wall where a schedule is missing. */
 export const pipeRows: Readonly<Record<Nps, PipeRow>> = rows;
 
 const at = 'table of dimensions';

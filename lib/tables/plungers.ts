@@ -8,6 +8,7 @@ import type { Code } from './test-positions.ts';
 /** ASME IX QW-466.1, "all others": 3/8 in round 1-1/2 in; thinner straps round four times their thickness. */
 const thick = { us: 3 / 8, metric: 10 };
 const standard = { us: 1.5, metric: 38.1 };
+/** Of the plunger that each code gives. */
 export const plungerCites: Readonly<Record<Code, Citation>> = {
   'AWS D1.1': {
     source: 'aws-d1.1',

@@ -6,6 +6,7 @@
 import type { Citation } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 
+/** Categories of the table that this course can meet. */
 export const categories = ['A', 'B', 'C'] as const;
 export type Category = (typeof categories)[number];
 
@@ -27,6 +28,7 @@ export interface PreheatRow {
   minimum: Record<Category, PrintedFigure>;
 }
 
+/** Rows from thin to thick; see `citeRow` for how each is known. */
 export const preheatRows: readonly PreheatRow[] = [
   {
     upTo: { us: 0.75, metric: 20 },

@@ -7,6 +7,7 @@ import type { Citation } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 import { printFraction } from '../text/inches.ts';
 
+/** Welding positions of production, in the order of the table’s columns. */
 export const positions = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
 export type Position = (typeof positions)[number];
 
@@ -20,6 +21,7 @@ export interface PassLimits {
   fillPassThickness: PrintedFigure;
 }
 
+/** By position; a vertical weld runs uphill. */
 export const passLimits: Readonly<Record<Position, PassLimits>> = {
   flat: {
     filletDiameter: { us: 5 / 16, metric: 8 },
@@ -55,6 +57,7 @@ export const passLimits: Readonly<Record<Position, PassLimits>> = {
   },
 };
 
+/** Of all rows here. */
 export const citePassLimits: Citation = {
   source: 'aws-d1.1',
   at: '2020 Table 5.1, shielded metal arc welding',
@@ -67,6 +70,7 @@ export const citePassLimits: Citation = {
  */
 export const smallerOutOfPosition: PrintedFigure = { us: 5 / 32, metric: 4 };
 
+/** Of note e. */
 export const citeSmallerOutOfPosition: Citation = {
   source: 'aws-d1.1',
   at: '2020 Table 5.1, note e',

@@ -8,6 +8,9 @@ import { sizesByNamedPipe } from './named-test-pipes.ts';
 import { type QualifiedSizes, timesSize } from './qualified-sizes.ts';
 import type { Form } from './test-positions.ts';
 
+/**
+ * The editions differ for pipe: later ones go by diameter and wall, older ones by named test pipes.
+ */
 export const editions = ['2010 or later', 'older, with named test pipes'] as const;
 export type Edition = (typeof editions)[number];
 

@@ -13,6 +13,7 @@ export interface RunOutFactor {
   factor: number;
 }
 
+/** From thin coatings to heavy ones. */
 export const runOutFactors: readonly RunOutFactor[] = [
   { over: 0, upTo: 95, factor: 0.0368 },
   { over: 95, upTo: 110, factor: 0.0408 },
@@ -20,6 +21,7 @@ export const runOutFactors: readonly RunOutFactor[] = [
   { over: 130, upTo: Number.POSITIVE_INFINITY, factor: 0.0608 },
 ];
 
+/** Of formula and factors. */
 export const runOutSource: Citation = {
   source: 'en-1011-2',
   at: 'run-out length formula and its factors, as in BS 5135',

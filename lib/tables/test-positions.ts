@@ -23,6 +23,7 @@ const fhv = 'flat, horizontal, vertical';
 const fho = 'flat, horizontal, overhead';
 const fvo = 'flat, vertical, overhead';
 const all = 'flat, horizontal, vertical, overhead';
+/** Stands where a test qualifies no weld of that kind. */
 export const none = 'none';
 
 const plate20: Citation = { source: 'aws-d1.1', at: '2020 Table 6.10', known: 'read' };

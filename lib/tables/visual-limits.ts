@@ -5,6 +5,7 @@
 import type { Citation } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 
+/** What a weld is judged as: each has limits of its own. */
 export const purposes = [
   'production, static load',
   'production, cyclic load',

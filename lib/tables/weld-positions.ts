@@ -6,6 +6,7 @@
  */
 import type { Citation } from '../calculation.ts';
 
+/** Positions of production welds, as the figures name them. */
 export const positionNames = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
 export type Position = (typeof positionNames)[number];
 
@@ -40,6 +41,7 @@ const steep = (cite: Citation): PositionRow => ({
   cite,
 });
 
+/** The first row that holds is taken. */
 export const positionRows: Readonly<Record<'groove' | 'fillet', readonly PositionRow[]>> = {
   groove: [
     steep(read),

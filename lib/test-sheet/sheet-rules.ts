@@ -15,6 +15,7 @@ const ids = [
 
 export type SheetRules = Readonly<Record<(typeof ids)[number], Calculation>>;
 
+/** The chosen code stands first on the sheet, the other beside it. */
 export const codes = ['AWS D1.1', 'ASME IX'] as const;
 export type SheetCode = (typeof codes)[number];
 
