@@ -1,6 +1,6 @@
 import { Component } from 'preact';
 import type { SheetPoint } from '../../lib/booth/exercise-sheet.ts';
-import { ownLimitSaid } from '../../lib/grading/grade.ts';
+import { ownLimitSaid } from '../../lib/grading/limit-bound.ts';
 import { limitSense } from '../../lib/grading/limit-sense.ts';
 import { type PointRubric, type Rubric, rubricOf } from '../../lib/grading/rubric.ts';
 import { currentSystem } from '../Calculator/already-there.ts';

@@ -3,6 +3,7 @@ import type { SheetPoint } from '../booth/exercise-sheet.ts';
 import { printStated, readQuantity } from '../text/quantity-text.ts';
 import { quoted } from '../text/quoted.ts';
 import { convert, type System, type Unit, unitFor, unitOf } from '../units.ts';
+import { type Bound, boundOf } from './limit-bound.ts';
 import { limitSense, type Sense } from './limit-sense.ts';
 import { byEye, type Rubric, rubricOf } from './rubric.ts';
 
@@ -92,45 +93,6 @@ const eyeOf = (text: string): 'passed' | 'missed' | undefined => {
   return /^(repeat|fail|failed|no|missed)$/i.test(text) ? 'missed' : undefined;
 };
 
-interface Bound {
-  unit: Unit;
-  value: number;
-  text: string;
-  /** A sentence about a limit of the shop that asks for less. */
-  looser?: string;
-}
-
-/** The limit that counts: the shop's own where there is one, else the exercise's. */
-function boundOf(
-  point: SheetPoint,
-  own: string,
-  sense: Sense,
-  system: System,
-): Bound | { problem: string } {
-  // A source that prints both systems has a figure for each; neither is converted.
-  const printed = system === 'metric' && point.metric ? point.metric : (point.amount as string);
-  const unit = unitIn(printed);
-  const standard = readQuantity(printed, unit);
-  if ('problem' in standard) return { problem: `The limit ${standard.problem}` };
-  const text = `{${printed}}`;
-  if (own.trim() === '') return { ...standard, text };
-  const bare = unitFor(unit, system);
-  const read = readQuantity(own, bare);
-  if ('problem' in read) return { problem: `The shop’s own limit ${read.problem}` };
-  const value = convert(read.value, read.unit, standard.unit);
-  if (!(value >= 0)) return { problem: 'The shop’s own limit must not be negative' };
-  const asksLess = sense === 'at least' ? value < standard.value : value > standard.value;
-  const said = `{${printStated(read.value, read.unit).replace('\u00a0', ' ')}}`;
-  return {
-    unit: standard.unit,
-    value,
-    text: `${said} (the shop’s own limit)`,
-    ...(asksLess && {
-      looser: `The shop’s own limit ${said} is looser than ${text}${point.source ? ` of ${point.source}` : ', common practice'}`,
-    }),
-  };
-}
-
 function measured(
   typed: string,
   sense: Sense,
@@ -170,15 +132,4 @@ function plain(value: number, unit: Unit, system: System): string {
   return `${number} ${to}`;
 }
 
-/** The unit at the end of a stated quantity. */
-const unitIn = (text: string): Unit => (/\s(\S+)$/.exec(text)?.[1] ?? '1') as Unit;
-
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
-/** What has to be said of a shop's own limit: that it cannot be read, or that it asks for less. */
-export function ownLimitSaid(point: SheetPoint, own: string, system: System): string | undefined {
-  const sense = limitSense(point);
-  if (!sense || own.trim() === '') return undefined;
-  const bound = boundOf(point, own, sense, system);
-  return 'problem' in bound ? bound.problem : bound.looser;
-}

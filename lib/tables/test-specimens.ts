@@ -1,6 +1,6 @@
 /**
- * Which specimens are cut from a welder's test: AWS D1.1:2020 Tables 6.11 and 10.13, ASME IX
- * QW-452.1(a) and QW-452.5.
+ * Which specimens are cut from a welder's test: AWS D1.1:2020 Tables 6.11 (from memory) and 10.13
+ * (read), ASME IX 2010 QW-452.1(a) (read) and QW-452.5 (from memory).
  */
 import type { Printed } from '../calculation.ts';
 import type { Code } from './test-positions.ts';

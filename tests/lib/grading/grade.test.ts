@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SheetPoint } from '../../../lib/booth/exercise-sheet.ts';
-import { grade, ownLimitSaid } from '../../../lib/grading/grade.ts';
+import { grade } from '../../../lib/grading/grade.ts';
+import { ownLimitSaid } from '../../../lib/grading/limit-bound.ts';
 import { type Rubric, standardPoint, standardRubric } from '../../../lib/grading/rubric.ts';
 import { speak } from '../../../lib/text/say.ts';
 
