@@ -1,29 +1,25 @@
 /** What one code says of a test, in words for a sheet. Every rule is asked for through answer(). */
-import { type Answered, answer, type Problem, type Typed } from '../answer.ts';
-import type { Citation, ListOutput, Output, Reason } from '../calculation.ts';
+import { answer, type Problem, type Typed } from '../answer.ts';
+import type { ListOutput, Output } from '../calculation.ts';
 import { cutPlace } from '../tables/cut-places.ts';
 import type { Form } from '../tables/test-positions.ts';
 import { ruleOf } from '../text/inches.ts';
-import { printStated, readQuantity } from '../text/quantity-text.ts';
+import { printStated } from '../text/quantity-text.ts';
 import { speak } from '../text/say.ts';
 import { nothing, shown, shownCell } from '../text/shown.ts';
-import { sourceName } from '../text/source-name.ts';
 import type { System } from '../units.ts';
+import { codeCites } from './code-cites.ts';
 import { type Cuts, cutLayout } from './cut-layout.ts';
+import { counts, insteadOf, type NamedSpecimen, namedSpecimens } from './named-specimens.ts';
 import type { SheetCode, SheetRules } from './sheet-rules.ts';
 
-export interface Specimen {
-  /** Such as `3G side bend 1`. */
-  id: string;
-  kind: string;
-}
 export interface CodeColumn {
   code: SheetCode;
   /** Why the test has no answer under this code. */
   problems: readonly Problem[];
   /** By label, in the order of the sheet. */
   cells: ReadonlyMap<string, readonly string[]>;
-  specimens: readonly Specimen[];
+  specimens: readonly NamedSpecimen[];
   /** Where they are cut, to be drawn; none where the test has no answer. */
   cuts?: Cuts;
   cautions: readonly string[];
@@ -42,7 +38,6 @@ export interface Asked {
 }
 
 type Rows = Record<string, unknown>[];
-const tidy = (text: string) => text.replace(/\.$/, '');
 
 /**
  * Throws nothing: where the test has no answer under this code, `problems` says why and `cells` is
@@ -57,7 +52,7 @@ export function codeColumn(asked: Asked): CodeColumn {
   const say = (name: string) => shown(outputs[name] as Output, found.results[name], system);
   const form = String(range.form) as Form;
   const tests = String(range.test).split('+');
-  const specimens = specimensOf(asked, found, tests);
+  const specimens = namedSpecimens(rules, range, found, tests);
   const fillers = found.results.fillers as Rows;
   const list = (outputs.fillers as ListOutput).list;
   const cell = (row: Rows[number], name: string) =>
@@ -92,7 +87,7 @@ export function codeColumn(asked: Asked): CodeColumn {
     ['Retest after training', retest(asked, tests, 'after training')],
     [
       'Known from',
-      cites(code, [...found.because, ...others, cutPlace(code, form, tests[0] ?? '')]),
+      codeCites(code, [...found.because, ...others, cutPlace(code, form, tests[0] ?? '')]),
     ],
   ]);
   return {
@@ -118,44 +113,6 @@ function fillerText(row: Rows[number], cell: (row: Rows[number], name: string) =
   const onRule = typeof inches === 'number' && /in$/.test(text) && ruleOf(inches) !== undefined;
   const together = onRule ? printStated(inches, 'in') : text;
   return together === nothing ? cell(row, 'reach') : `${cell(row, 'reach')}: up to ${together}`;
-}
-
-/** By position where the counts of the single positions add up to those of the test. */
-function specimensOf({ rules, range }: Asked, whole: Answered, tests: string[]): Specimen[] {
-  if (!whole.ok) return [];
-  const all = whole.results.specimens as { specimen: string; count: number }[];
-  const named = (test: string, of: typeof all): Specimen[] =>
-    of.flatMap(({ specimen: kind, count }) =>
-      Array.from({ length: count }, (_, place) => ({ id: `${test} ${kind} ${place + 1}`, kind })),
-    );
-  const apart = tests.flatMap((test) => {
-    const one = answer(rules['test-range'], { ...range, test });
-    return one.ok ? named(test, one.results.specimens as typeof all) : [];
-  });
-  const sums = all.every(
-    ({ specimen, count }) => apart.filter(({ kind }) => kind === specimen).length === count,
-  );
-  return sums && apart.length === named('', all).length ? apart : named(tests.join('+'), all);
-}
-
-function counts(specimens: readonly Specimen[]): string[] {
-  const found = Map.groupBy(specimens, ({ kind }) => kind);
-  return [[...found].map(([kind, of]) => `${of.length} × ${kind}`).join(', ')];
-}
-
-/** Note 3 of QW-452.1(a): from {3/8 in|10 mm} to under {3/4 in|19 mm}, face and root instead of side. */
-function insteadOf(
-  code: SheetCode,
-  { thickness }: Typed,
-  specimens: readonly Specimen[],
-): string[] {
-  if (code !== 'ASME IX' || !specimens.some(({ kind }) => kind === 'side bend')) return [];
-  const read = readQuantity(String(thickness), 'in');
-  if (!('unit' in read)) return [];
-  const [size, end] = read.unit === 'mm' ? [read.value, 19] : [read.value, 3 / 4];
-  return size < end
-    ? ['Or a face and a root bend instead of each two side bends (2010 QW-452.1, note 3, read)']
-    : [];
 }
 
 function visualGiven({ code, range }: Asked): Typed {
@@ -194,15 +151,3 @@ function retest(asked: Asked, tests: string[], when: string): string[] {
   if (!found.ok) return found.problems.map(({ text }) => speak(text, system));
   return [String(found.results.needs)];
 }
-
-const known = { read: 'read', memory: 'from memory', practice: 'practice', derived: 'worked out' };
-
-/** Of its own source: some reasons name the other code to say where the two part. */
-function cites(code: SheetCode, because: readonly Pick<Reason, 'cite'>[]): string[] {
-  const own = code === 'AWS D1.1' ? 'aws-d1.1' : 'asme-ix';
-  const texts = because.flatMap(({ cite }) => (cite?.source === own ? [citeText(cite)] : []));
-  return [...new Set(texts)].map(tidy);
-}
-
-const citeText = ({ source, at, known: how }: Citation): string =>
-  `${sourceName(source)}${at ? `, ${at}` : ''} (${known[how]})`;

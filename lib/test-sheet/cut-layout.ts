@@ -5,17 +5,12 @@
 import type { Citation } from '../calculation.ts';
 import { cutCite } from '../tables/cut-places.ts';
 import type { Code, Form } from '../tables/test-positions.ts';
-
-export interface Named {
-  /** Such as `3G side bend 1`. */
-  id: string;
-  kind: string;
-}
+import type { NamedSpecimen } from './named-specimens.ts';
 
 /** A strip across the weld of a plate, in order along it. */
 export interface Strip {
   /** Of a specimen; undefined where the strip is thrown away. */
-  specimen: Named | undefined;
+  specimen: NamedSpecimen | undefined;
   /** The stop and the restart lie in its middle. */
   restart: boolean;
 }
@@ -23,7 +18,7 @@ export interface Strip {
 export type CutLayout =
   | { on: 'plate'; test: string; strips: readonly Strip[] }
   /** The middle of each specimen in hours of a clock, the top mark at 12. */
-  | { on: 'pipe'; test: string; places: readonly { specimen: Named; hour: number }[] };
+  | { on: 'pipe'; test: string; places: readonly { specimen: NamedSpecimen; hour: number }[] };
 
 export interface Cuts {
   layouts: readonly CutLayout[];
@@ -42,13 +37,14 @@ const pipeFillet =
   'From a pipe fillet, two quarters opposite each other: one is broken, one is etched. The code’s figure shows which.';
 
 /**
+ * One layout for each coupon whose places are known; a note for the others.
  * @param specimens of the whole test, each named by its position
  */
 export function cutLayout(
   code: Code,
   form: Form,
   tests: readonly string[],
-  specimens: readonly Named[],
+  specimens: readonly NamedSpecimen[],
 ): Cuts {
   const layouts: CutLayout[] = [];
   const notes = new Set<string>();
@@ -71,7 +67,7 @@ export function cutLayout(
 const away: Strip = { specimen: undefined, restart: false };
 
 /** Both ends go; of a fillet, one end is etched and the middle is broken. */
-function stripsOf(own: readonly Named[]): Strip[] {
+function stripsOf(own: readonly NamedSpecimen[]): Strip[] {
   const broken = own.find(({ kind }) => kind === 'fillet break');
   const etched = own.find(({ kind }) => kind === 'macro-etch');
   if (broken)
@@ -84,7 +80,7 @@ function stripsOf(own: readonly Named[]): Strip[] {
 }
 
 /** Halfway between 12, 3, 6 and 9: root upper left, face upper right, and again going on below. */
-function quartersOf(own: readonly Named[]) {
+function quartersOf(own: readonly NamedSpecimen[]) {
   const [upperRight, lowerRight, lowerLeft, upperLeft] = [1.5, 4.5, 7.5, 10.5];
   const faces = own.filter(({ kind }) => kind === 'face bend');
   const others = own.filter(({ kind }) => kind !== 'face bend');
@@ -92,16 +88,16 @@ function quartersOf(own: readonly Named[]) {
     // Of two, the face bend lies upper left; both are alike where they are side bends.
     const [first, second] = faces.length === 1 ? [faces[0], others[0]] : own;
     return [
-      { specimen: first as Named, hour: upperLeft },
-      { specimen: second as Named, hour: lowerRight },
+      { specimen: first as NamedSpecimen, hour: upperLeft },
+      { specimen: second as NamedSpecimen, hour: lowerRight },
     ];
   }
   if (faces.length === 2)
     return [
-      { specimen: others[0] as Named, hour: upperLeft },
-      { specimen: faces[0] as Named, hour: upperRight },
-      { specimen: others[1] as Named, hour: lowerRight },
-      { specimen: faces[1] as Named, hour: lowerLeft },
+      { specimen: others[0] as NamedSpecimen, hour: upperLeft },
+      { specimen: faces[0] as NamedSpecimen, hour: upperRight },
+      { specimen: others[1] as NamedSpecimen, hour: lowerRight },
+      { specimen: faces[1] as NamedSpecimen, hour: lowerLeft },
     ];
   return own.slice(0, 4).map((specimen, i) => ({
     specimen,
