@@ -39,6 +39,8 @@ const uncertain = (reading: string, unit: QuantityOutput['unit']) =>
   }) as const satisfies QuantityOutput;
 
 const mostMarks = 40;
+/** In units of the picture: two marks nearer than this are one mark. */
+const leastDistance = 1e-6;
 
 export default defineProcedure({
   title: 'Measure an etched section',
@@ -203,7 +205,7 @@ export default defineProcedure({
     if (!toeA || !toeB || moreToes.length > 0)
       throw new NoAnswer('need exactly two points', 'toes');
     const closest = Math.min(distance(corner, toeA), distance(corner, toeB), distance(toeA, toeB));
-    if (closest <= 4 * markingError || closest === 0)
+    if (closest < leastDistance)
       throw new NoAnswer('Root and toes lie too close together to measure', 'toes');
     const found = measuredSection(
       {
@@ -253,7 +255,7 @@ export default defineProcedure({
       meltedAreaUncertainty: found.meltedArea?.uncertainty,
       dilution: found.dilution?.value,
       dilutionUncertainty: found.dilution?.uncertainty,
-      because: reasons(penetration),
+      because: [...reasons(penetration), ...coarseness(closest, markingError)],
     };
   },
 });
@@ -263,6 +265,17 @@ function rootVerdict(penetration: Measured | undefined) {
   const { value, uncertainty } = penetration;
   if (value - uncertainty >= 0) return 'fused to the root';
   return value + uncertainty < 0 ? 'not fused to the root' : 'too close to tell';
+}
+
+/** Coordinates may be millimeters as well as pixels; only then is a weld a few units long. */
+function coarseness(closest: number, markingError: number): Reason[] {
+  if (closest > 4 * markingError) return [];
+  return [
+    {
+      kind: 'caution',
+      text: 'The marks lie hardly farther apart than each may be off, so these readings are loose. Mark on a larger picture; where the coordinates are not pixels, say how far a mark may be off in their unit.',
+    },
+  ];
 }
 
 function reasons(penetration: Measured | undefined): Reason[] {

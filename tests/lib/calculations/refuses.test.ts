@@ -327,7 +327,7 @@ const refusals: Record<string, Row[]> = {
     ['root', /exactly one point/, { root: [] }, {}],
     ['toes', /exactly two points/, { toes: points([520, 600]) }, {}],
     ['toes', /exactly two points/, { toes: points([520, 600], [200, 285], [1, 1]) }, {}],
-    ['toes', /too close together/, { toes: points([205, 600], [200, 285]) }, {}],
+    ['toes', /too close together/, { toes: points([200, 600], [200, 285]) }, {}],
     [
       'toes',
       /meet at 20° to 170°/,

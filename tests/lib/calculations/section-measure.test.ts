@@ -224,12 +224,29 @@ describe('section-measure', () => {
     if (answered.ok) expect(answered.results.convexity).toBeUndefined();
   });
 
+  it('reads coordinates in millimeters too, and says how loose a mark of two units leaves them', () => {
+    const marked = { ...square, toes: rows([6, 0], [0, 8]), scale: '1 mm' };
+    const answered = answer(calculation, marked);
+    const results = { legA: 6, legB: 8, faceWidth: 10, throat: expect.closeTo(4.8, 9) };
+    expect(answered).toMatchObject({ ok: true, results });
+    const said = (typed: object) => {
+      const found = answer(calculation, { ...marked, ...typed });
+      return (
+        found.ok && found.because.some(({ text }) => text.includes('these readings are loose'))
+      );
+    };
+    expect(said({})).toBe(true);
+    expect(said({ markingError: '1.5' })).toBe(true);
+    expect(said({ markingError: '1.49' })).toBe(false);
+    expect(said({ scale: '0.02 mm', toes: rows([400, 0], [0, 400]) })).toBe(false);
+  });
+
   it.each([
     [{ root: [] }, 'root'],
     [{ root: rows([0, 0], [1, 1]) }, 'root'],
     [{ toes: rows([400, 0]) }, 'toes'],
     [{ toes: rows([400, 0], [0, 400], [1, 1]) }, 'toes'],
-    [{ toes: rows([400, 0], [3, 3]) }, 'toes'],
+    [{ toes: rows([400, 0], [0, 0]) }, 'toes'],
     [{ toes: rows([400, 0], [500, 10]) }, 'toes'],
     [{ toes: rows([400, 0], [0, 400]), face: rows([10, 10], [-50, -50], [20, 10]) }, 'toes'],
     [
