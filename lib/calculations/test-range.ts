@@ -3,7 +3,7 @@ import { weldersTest } from '../inputs/welders-test.ts';
 import { NoAnswer } from '../no-answer.ts';
 import { sizesD11 } from '../tables/qualified-sizes-d1.1.ts';
 import { sizesIX } from '../tables/qualified-sizes-ix.ts';
-import { none, testPositions } from '../tables/test-positions.ts';
+import { testPositions } from '../tables/test-positions.ts';
 import { specimensOf } from '../tables/test-specimens.ts';
 import { fillerReasons, positionReasons, sizeReasons } from '../welds/test-reasons.ts';
 import { depositsOf, fillerRow } from '../welds/tested-fillers.ts';
@@ -73,16 +73,16 @@ export default defineProcedure({
     const sizes =
       code === 'AWS D1.1'
         ? sizesD11({ form, isGroove, thickness, outsideDiameter, edition })
-        : sizesIX({ form, isGroove, deposits, outsideDiameter });
+        : sizesIX({ form, isGroove, thickness, deposits, outsideDiameter });
     return {
       positionsGroove: row.groove,
       positionsFillet: row.fillet,
       thicknessFrom: sizes.thicknessFrom,
       thicknessTo: sizes.thicknessTo,
-      diameterFrom: row.groove === none && form === 'plate' ? 'no minimum' : sizes.diameterFrom,
+      diameterFrom: sizes.diameterFrom,
       diameterTo: sizes.diameterTo,
       fillers: deposits.map((one) => fillerRow(one, deposits, code)),
-      specimens: specimensOf(code, test, thickness),
+      specimens: specimensOf(code, test, thickness, form === 'pipe' ? outsideDiameter : undefined),
       because: [
         ...positionReasons(code, form, test, row),
         ...sizeReasons(sizes),

@@ -19,6 +19,10 @@ const thickCoupon = size(1, 25);
 /** The least coupon on plate; on pipe, the thickest that is not heavy-walled. */
 const commonCoupon = size(3 / 8, 10);
 const smallPipe = size(4.5, 114.3);
+
+/** NPS 4 or less: the code gives such pipe one row, whatever its wall. */
+export const isSmallPipe = ({ value, system }: Printed): boolean =>
+  value <= smallPipe[system] * 1.001;
 /** A plate test counts for pipe of this outside diameter and more. */
 const pipeLikePlate = size(24, 600);
 
@@ -51,7 +55,7 @@ export function sizesD11({
 const filletSizes = (form: Form, outsideDiameter: Printed | undefined): QualifiedSizes => ({
   thicknessFrom: size(1 / 8, 3),
   thicknessTo: 'unlimited',
-  diameterFrom: form === 'pipe' && outsideDiameter ? timesSize(outsideDiameter, 1) : pipeLikePlate,
+  diameterFrom: form === 'pipe' && outsideDiameter ? timesSize(outsideDiameter, 1) : 'no minimum',
   diameterTo: 'unlimited',
   cite: {
     source: 'aws-d1.1',
@@ -82,7 +86,7 @@ function plateSizes(thickness: Printed): QualifiedSizes {
       thicknessTo: 'unlimited',
       notes: ['A coupon of {1 in|25 mm} or more qualifies any thickness.'],
     };
-  if (Math.abs(value - commonCoupon[system]) < 0.02 * value)
+  if (value <= commonCoupon[system] * 1.001)
     return {
       ...shared,
       thicknessTo: size(3 / 4, 20),
@@ -99,7 +103,7 @@ function plateSizes(thickness: Printed): QualifiedSizes {
 
 function pipeSizes(wall: Printed, diameter: Printed): QualifiedSizes {
   const cite: Citation = { source: 'aws-d1.1', at: '2020 Table 10.13', known: 'read' };
-  if (diameter.value <= smallPipe[diameter.system] * 1.001)
+  if (isSmallPipe(diameter))
     return {
       thicknessFrom: size(1 / 8, 3),
       thicknessTo: size(3 / 4, 20),

@@ -8,23 +8,46 @@ const size = (us: number, metric: number): PrintedFigure => ({ us, metric });
 const smallPipe = size(1, 25);
 const largePipe = size(2 + 7 / 8, 73);
 const thickDeposit = size(1 / 2, 13);
+const thinPlate = size(3 / 16, 5);
 
 interface Coupon {
   form: Form;
   /** A groove weld; otherwise a fillet weld. */
   isGroove: boolean;
+  thickness: Printed;
   /** What each filler laid, and in how many layers. */
   deposits: readonly { thickness: Printed; layers: number | undefined }[];
   /** Of pipe. */
   outsideDiameter: Printed | undefined;
 }
 
-/** A fillet test qualifies any thickness; a groove test what its fillers reach. */
-export const sizesIX = ({ form, isGroove, deposits, outsideDiameter }: Coupon): QualifiedSizes => ({
-  thicknessFrom: 'no minimum',
-  thicknessTo: isGroove ? thicknessTo(deposits) : 'unlimited',
-  ...diameters(form, outsideDiameter),
-});
+/** A fillet qualifies any thickness, unless its plate is thin; a groove what its fillers reach. */
+export function sizesIX(coupon: Coupon): QualifiedSizes {
+  const { form, isGroove, deposits, outsideDiameter } = coupon;
+  if (!isGroove && form === 'plate') return plateFillet(coupon.thickness);
+  return {
+    thicknessFrom: 'no minimum',
+    thicknessTo: isGroove ? thicknessTo(deposits) : 'unlimited',
+    ...diameters(form, outsideDiameter),
+  };
+}
+
+/** QW-452.5: thin plate qualifies thin plate only. */
+function plateFillet(thickness: Printed): QualifiedSizes {
+  const isThin = thickness.value < thinPlate[thickness.system];
+  return {
+    thicknessFrom: isThin ? timesSize(thickness, 1) : 'no minimum',
+    thicknessTo: isThin ? timesSize(thickness, 2) : 'unlimited',
+    diameterFrom: largePipe,
+    diameterTo: 'unlimited',
+    cite: { source: 'asme-ix', at: 'QW-452.5', known: 'memory' },
+    notes: [
+      isThin
+        ? 'A fillet on plate under {3/16 in|5 mm} qualifies from its own thickness to twice that, with legs up to its thickness.'
+        : 'A fillet on plate of {3/16 in|5 mm} or more qualifies any thickness and size, and pipe from {2-7/8 in|73 mm} outside diameter.',
+    ],
+  };
+}
 
 /** With more than one filler there is no single answer: each has its own reach. */
 function thicknessTo(deposits: Coupon['deposits']): Reach {

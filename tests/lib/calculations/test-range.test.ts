@@ -80,6 +80,9 @@ describe('thickness and diameter under AWS D1.1', () => {
     ['10 mm', { us: 1 / 8, metric: 3 }, { us: 3 / 4, metric: 20 }],
     ['1/2 in', { us: 1 / 8 }, inch(1)],
     ['0.99 in', { us: 1 / 8 }, inch(1.98)],
+    ['0.38 in', { us: 1 / 8 }, inch(0.76)],
+    ['9.5 mm', { metric: 3 }, { metric: 20 }],
+    ['10.1 mm', { metric: 3 }, { metric: 20.2 }],
     ['12 mm', { metric: 3 }, { metric: 24 }],
     ['1 in', { us: 1 / 8 }, 'unlimited'],
     ['25 mm', { metric: 3 }, 'unlimited'],
@@ -204,9 +207,23 @@ describe('thickness and diameter under ASME IX', () => {
     expect(range('ASME IX', 'plate', '3G', { deposits: [one] }).thicknessTo).toMatchObject({
       us: 0.5,
     });
-    expect(range('ASME IX', 'plate', '2F')).toMatchObject({
+    expect(range('ASME IX', 'pipe', '2F')).toMatchObject({
       thicknessFrom: 'no minimum',
       thicknessTo: 'unlimited',
+    });
+  });
+
+  it.each([
+    ['3/16 in', 'no minimum', 'unlimited'],
+    ['5 mm', 'no minimum', 'unlimited'],
+    ['0.18 in', inch(0.18), inch(0.36)],
+    ['4.9 mm', { metric: 4.9 }, { metric: 9.8 }],
+  ])('a fillet on plate of %s, and pipe from 2-7/8 in (QW-452.5)', (thickness, from, to) => {
+    const found = range('ASME IX', 'plate', '2F', { thickness });
+    expect(found).toMatchObject({ thicknessFrom: from, thicknessTo: to });
+    expect(found).toMatchObject({
+      diameterFrom: { us: 2.875, metric: 73 },
+      diameterTo: 'unlimited',
     });
   });
 });
@@ -238,6 +255,18 @@ describe('specimens', () => {
     ['AWS D1.1', 'plate', '3F+4F', '1/2 in', '2 fillet break, 2 macro-etch'],
   ])('%s on %s, %s in %s: %s', (code, form, test, thickness, specimens) => {
     expect(cut(code, form, test, thickness)).toBe(specimens);
+  });
+
+  it.each([
+    ['2G', '1 face bend, 1 root bend'],
+    ['6G', '2 face bend, 2 root bend'],
+  ])('AWS D1.1 on pipe of NPS 4 or less, whatever its wall, %s: %s', (test, specimens) => {
+    const found = range('AWS D1.1', 'pipe', test, {
+      thickness: '0.531 in',
+      outsideDiameter: '4.5 in',
+    });
+    const rows = found.specimens as { specimen: string; count: number }[];
+    expect(rows.map(({ specimen, count }) => `${count} ${specimen}`).join(', ')).toBe(specimens);
   });
 });
 
