@@ -34,6 +34,8 @@ export const table2000 = d11('2000 Table 6.1 (8.1 in 2020)', 'read');
 export const table2000memory = d11('Table 6.1 (8.1 in 2020)', 'memory');
 /** Of a welder's test, and of the clause on visual examination that it refers to. */
 export const testClause = d11('4.8.1 and 4.30.1 (2000), 6.10.1 (2020), as quoted', 'read');
+/** Of the same clause, what it says of a root that nothing backed. */
+const testRoot = d11('4.8.1 (2000), 6.10.1 (2020), root of an open joint', 'memory');
 export const profiles = d11('2015 clause 5.23', 'read');
 export const sectionNine: Citation = { source: 'asme-ix', at: 'QW-194', known: 'memory' };
 export const processPiping = b313;
@@ -98,8 +100,8 @@ export const spatterCite = d11(
 export const strikeCite = d11('2015 clause 5.28', 'memory');
 
 /** The back of an open root. */
-export const rootConcavity: Limit = { at: at(1 / 16, 2), cite: testClause };
-export const meltThrough: Limit = { at: at(1 / 8, 3), cite: testClause };
+export const rootConcavity: Limit = { at: at(1 / 16, 2), cite: testRoot };
+export const meltThrough: Limit = { at: at(1 / 8, 3), cite: testRoot };
 export const incompletePenetrationPiping = {
   depth: at(1 / 32, 1),
   share: 0.2,
