@@ -2,8 +2,10 @@ import { defineProcedure } from '../calculation.ts';
 import { exposureStates, logEvents } from '../exposure/exposure-log.ts';
 import { exposureNow } from '../exposure/exposure-now.ts';
 import { exposureTrace } from '../exposure/exposure-trace.ts';
-import { holdRule, rebakeRule, tagRule } from '../exposure/oven-rules.ts';
+import { holdRule, rebakeRuleOf, tagRule } from '../exposure/oven-rules.ts';
 import { printedOnElectrode } from '../inputs/classification.ts';
+import { classifications } from '../tables/classifications.ts';
+import { bakeOf, lowAlloyRows } from '../tables/exposure-d1.1.ts';
 import { durationText, wallClock } from '../text/clock-text.ts';
 
 export default defineProcedure({
@@ -11,7 +13,12 @@ export default defineProcedure({
   summary:
     'From the log of a can or quiver: are these low-hydrogen electrodes still dry, and what may be done with them?',
   inputs: {
-    ...printedOnElectrode,
+    classification: {
+      ...printedOnElectrode.classification,
+      choices: [...classifications, ...lowAlloyRows],
+      obtain:
+        'Printed near the grip end of each electrode and on the box: E and four digits, then perhaps -1 or M. A letter after the dash, as in E8018-C3, is a low-alloy electrode of A5.5: take the row of its strength, E80XX-X.',
+    },
     designator: { ...printedOnElectrode.designator, example: 'none' },
     events: {
       label: 'Log of this can or quiver',
@@ -83,7 +90,7 @@ export default defineProcedure({
   beware: [
     'The contract’s code, the welding procedure and the maker’s label rule. Owners may ask for shorter times.',
     'A damp electrode can look and run perfectly well. Only the log knows.',
-    'For electrodes of AWS A5.1. The stronger low-alloy electrodes of A5.5 have shorter times.',
+    'The stronger low-alloy electrodes of A5.5, such as E8018-C3, have shorter times: E80XX-X and the rows after it.',
   ],
   cite: [
     { source: 'aws-d1.1', at: '2015 clause 5.3.2 and Table 5.1; 2020 clause 7.3.2', known: 'read' },
@@ -102,11 +109,11 @@ export default defineProcedure({
       backBy: found.backBy === undefined ? undefined : wallClock(found.backBy),
       readyFrom: found.readyFrom === undefined ? undefined : wallClock(found.readyFrom),
       reasons: [...found.reasons, next].map((reason) => ({ reason })),
-      trace: exposureTrace(limit, events, found.until),
+      trace: exposureTrace(limit, events, found.until, bakeOf(classification)),
       because: [
         { kind: 'row', text: `${row}: at most ${durationText(limit)} in open air.`, cite },
         holdRule,
-        rebakeRule,
+        rebakeRuleOf(bakeOf(classification)),
         tagRule,
       ],
     };

@@ -5,7 +5,7 @@
 import type { Printed } from '../calculation.ts';
 import { NoAnswer } from '../no-answer.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
-import { ovenRules } from '../tables/exposure-d1.1.ts';
+import { type Bake, ovenRules } from '../tables/exposure-d1.1.ts';
 import { durationText, wallClock } from '../text/clock-text.ts';
 import { ExposureClock, second } from './exposure-clock.ts';
 
@@ -31,9 +31,8 @@ export const exposureStates = [
   'scrap',
 ] as const;
 
-const { hold, rebake } = ovenRules;
+const { hold } = ovenRules;
 const both = ({ us, metric }: PrintedFigure) => `${us} °F (${metric} °C)`;
-const rebakeText = `${both(rebake.from)} to ${both(rebake.to)}`;
 
 /** What happens to a shut container as well as to an open one. */
 const unopened: readonly string[] = ['opened', 'wet', 'tagged'];
@@ -57,13 +56,15 @@ export class ExposureLog {
   readonly clock: ExposureClock;
   readonly reasons: string[] = [];
   private readonly told: Told;
+  private readonly rebake: Bake;
   private bakes = 0;
   private end: 'practice only, tagged' | 'scrap' | undefined;
 
-  /** `limit`: the longest time in open air, in hours. */
-  constructor(limit: number, told: Told = onRunningClock) {
+  /** `limit`: the longest time in open air, in hours. `rebake`: what makes them dry again. */
+  constructor(limit: number, told: Told = onRunningClock, rebake: Bake = ovenRules.rebake) {
     this.clock = new ExposureClock(limit);
     this.told = told;
+    this.rebake = rebake;
   }
 
   /** The next row, counted from one. Throws NoAnswer for a row that cannot follow the last. */
@@ -135,6 +136,8 @@ export class ExposureLog {
   }
 
   private bake({ value, system }: Printed, at: number, hours: number): string {
+    const { rebake } = this;
+    const rebakeText = `${both(rebake.from)} to ${both(rebake.to)}`;
     this.clock.takeOut();
     this.clock.time = at + hours;
     this.bakes++;
@@ -156,12 +159,12 @@ export class ExposureLog {
     if (this.end) return this.end;
     if (this.clock.place === 'container') return 'sealed';
     if (this.clock.isOver)
-      return this.bakes < rebake.times ? 'out too long' : 'practice only, tagged';
+      return this.bakes < this.rebake.times ? 'out too long' : 'practice only, tagged';
     if (this.clock.isHolding) return 'in the oven, holding';
     return this.clock.isReady ? 'in the oven, ready' : 'out, within its time';
   }
 
   get mayRebake(): boolean {
-    return !this.end && this.clock.place !== 'container' && this.bakes < rebake.times;
+    return !this.end && this.clock.place !== 'container' && this.bakes < this.rebake.times;
   }
 }

@@ -6,8 +6,7 @@
 import type { Citation } from '../calculation.ts';
 import type { designators } from '../inputs/classification.ts';
 import { NoAnswer } from '../no-answer.ts';
-import type { Classification } from '../tables/classifications.ts';
-import { exposureOf } from '../tables/exposure-d1.1.ts';
+import { bakeOf, type ExposedElectrode, exposureOf } from '../tables/exposure-d1.1.ts';
 import { wallClock } from '../text/clock-text.ts';
 import { ExposureLog, type exposureStates, type LogEvent, type Told } from './exposure-log.ts';
 import { refuseOvenAdvice } from './low-hydrogen-only.ts';
@@ -44,7 +43,7 @@ const sameMoment = 1e-9;
  * Throws NoAnswer for an electrode that no oven may hold, and for a row that cannot follow the last.
  */
 export function exposureNow(asked: {
-  classification: Classification;
+  classification: ExposedElectrode;
   designator: (typeof designators)[number];
   events: readonly LogEvent[];
   now: number | undefined;
@@ -53,7 +52,7 @@ export function exposureNow(asked: {
   const { classification, designator, events, now, told } = asked;
   refuseOvenAdvice(classification, designator);
   const { hours: limit, row, cite } = exposureOf(classification, designator);
-  const log = new ExposureLog(limit, told);
+  const log = new ExposureLog(limit, told, bakeOf(classification));
   for (const [index, event] of events.entries()) log.add(event, index + 1);
   const { clock } = log;
   const time = told?.time ?? wallClock;

@@ -2,6 +2,7 @@
  * The clock of a container of electrodes through its log, as a line to draw: hours on it over
  * hours on the wall, and where the electrodes were meanwhile.
  */
+import { type Bake, ovenRules } from '../tables/exposure-d1.1.ts';
 import { second } from './exposure-clock.ts';
 import { ExposureLog, type LogEvent } from './exposure-log.ts';
 
@@ -25,8 +26,9 @@ export function exposureTrace(
   limit: number,
   events: readonly LogEvent[],
   until: number,
+  rebake: Bake = ovenRules.rebake,
 ): ExposureTrace {
-  const log = new ExposureLog(limit);
+  const log = new ExposureLog(limit, undefined, rebake);
   const { clock } = log;
   const line: ExposureTrace['line'] = [];
   const stays: Stay[] = [];

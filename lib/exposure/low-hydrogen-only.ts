@@ -4,14 +4,15 @@
  */
 import type { designators } from '../inputs/classification.ts';
 import { NoAnswer } from '../no-answer.ts';
-import type { Classification } from '../tables/classifications.ts';
 import { readDigits } from '../tables/electrodes-a5.1.ts';
+import { type ExposedElectrode, isLowAlloy } from '../tables/exposure-d1.1.ts';
 
 /** Throws NoAnswer where the question has no answer for this electrode; otherwise does nothing. */
 export function refuseOvenAdvice(
-  classification: Classification,
+  classification: ExposedElectrode,
   designator: (typeof designators)[number],
 ): void {
+  if (isLowAlloy(classification)) return;
   const { covering } = readDigits(classification);
   if (covering.fNumber === 'F3')
     throw new NoAnswer(

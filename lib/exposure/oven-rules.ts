@@ -1,9 +1,9 @@
 /** The rules for low-hydrogen electrodes in words, as reasons under an answer. */
 import type { Reason } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
-import { ovenRules } from '../tables/exposure-d1.1.ts';
+import { type Bake, ovenRules } from '../tables/exposure-d1.1.ts';
 
-const { hold, rebake } = ovenRules;
+const { hold } = ovenRules;
 const both = ({ us, metric }: PrintedFigure) => `{${us} degF|${metric} degC}`;
 
 export const holdRule: Reason = {
@@ -12,11 +12,13 @@ export const holdRule: Reason = {
   cite: hold.cite,
 };
 
-export const rebakeRule: Reason = {
+export const rebakeRuleOf = (rebake: Bake): Reason => ({
   kind: 'rule',
   text: `Past that time they may be rebaked once, at ${both(rebake.from)} to ${both(rebake.to)} for at least ${rebake.hours} h. They start in an oven at no more than half that temperature for half an hour, and the time counts once it is hot. Wet electrodes never.`,
   cite: rebake.cite,
-};
+});
+
+export const rebakeRule = rebakeRuleOf(ovenRules.rebake);
 
 export const tagRule: Reason = {
   kind: 'rule',

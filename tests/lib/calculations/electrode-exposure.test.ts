@@ -282,3 +282,47 @@ describe('electrode-exposure: any log of outs and returns', () => {
     );
   });
 });
+
+describe('electrode-exposure: low-alloy electrodes of A5.5 (AWS D1.1 2015 Table 5.1, from memory)', () => {
+  it.each([
+    ['E70XX-X', 4],
+    ['E80XX-X', 2],
+    ['E90XX-X', 1],
+    ['E100XX-X', 0.5],
+    ['E110XX-X', 0.5],
+  ])('%s may be out for %d h, with an R or without', (classification, hours) => {
+    const events = [row('out', 0)];
+    for (const designator of ['none', 'H4R'])
+      expect(ask(events, { classification, designator })).toMatchObject({ hoursLeft: hours });
+    const over = ask(events, { classification, now: String(hours + 0.01) });
+    expect(over).toMatchObject({ state: 'out too long', mayRebake: true });
+  });
+
+  it.each([
+    ['700 degF', '1', 'out, within its time'],
+    ['370 degC', '1', 'out, within its time'],
+    ['800 degF', '1', 'out, within its time'],
+    ['699 degF', '1', 'practice only, tagged'],
+    ['369 degC', '2', 'practice only, tagged'],
+    ['700 degF', '0.9', 'practice only, tagged'],
+    ['801 degF', '1', 'scrap'],
+  ])(
+    'are rebaked at 700 to 800 °F for an hour: %s for %s h leaves them %s',
+    (temperature, hours, state) => {
+      const events = [row('out', 0), row('rebaked', 5, { temperature, hours })];
+      const found = ask(events, { classification: 'E80XX-X' });
+      expect(found).toMatchObject({ state, mayRebake: false });
+    },
+  );
+
+  it('say their own bake, and draw it', () => {
+    const events = [row('out', 0), row('rebaked', 5, { temperature: '700 degF', hours: '1' })];
+    const found = answer(electrodeExposure, { classification: 'E80XX-X', events });
+    if (!found.ok) throw new Error(found.problems[0]?.text);
+    expect(found.because.map(({ text }) => text).join(' ')).toContain(
+      '{700 degF|370 degC} to {800 degF|430 degC} for at least 1 h',
+    );
+    const { limit, line } = found.results.trace as { limit: number; line: { hours: number }[] };
+    expect([limit, line.at(-1)?.hours]).toEqual([2, 0]);
+  });
+});
