@@ -5,6 +5,9 @@ import {
   type CurrentRow,
   fillAndFillet,
   openRoot,
+  type Rated,
+  ratedAs,
+  rowFromTypical,
   shopRows,
   typical,
 } from '../tables/starting-currents.ts';
@@ -16,7 +19,7 @@ export default defineProcedure({
   inputs: {
     classification: {
       label: 'Electrode',
-      choices: ['E7018', 'E6010', 'E6011'],
+      choices: ['E7018', 'E6010', 'E6011', 'E6013', 'E7014', 'E7016', 'E7018-1', 'E7018M'],
       example: 'E7018',
       obtain: 'Printed on the box and on the coating near the grip end.',
     },
@@ -58,7 +61,7 @@ export default defineProcedure({
   cite: [shopRows, typical.cite],
   related: ['filter-shade'],
   compute({ classification, diameter, position, use }) {
-    const electrode = classification === 'E7018' ? 'E7018' : 'E6010';
+    const electrode = ratedAs[classification];
     const size = tradeSize(diameter);
     if (size === undefined)
       throw new NoAnswer(
@@ -67,23 +70,29 @@ export default defineProcedure({
       );
     const parts = size * 32;
     const usual = typical[electrode][parts];
-    const found =
+    const own =
       use === 'open root' ? rootRow(electrode, parts) : fillRow(electrode, parts, position);
+    const found =
+      own ?? (use === 'open root' ? undefined : usual && rowFromTypical(usual, position));
     if (!found)
       throw new NoAnswer(
-        usual
-          ? `This course has no row for it. AWS A5.1 calls {${usual.low} A} to {${usual.high} A} typical for the size (from memory): begin low in the range on the box`
-          : 'This course has no row for it: take the range on the box, and begin low in it',
+        'This course has no row for it: take the range on the box, and begin low in it',
         'diameter',
       );
-    const because: Reason[] = [
-      {
+    const because: Reason[] = [];
+    if (own)
+      because.push({
         kind: 'row',
         text: `${classification}, ${use}, ${rowName(use, position)}: set {${found.suggested} A} on electrode positive, then move between {${found.low} A} and {${found.high} A} by what the pool does.`,
         cite: shopRows,
-      },
-    ];
-    if (usual)
+      });
+    else
+      because.push({
+        kind: 'row',
+        text: `This course has no row of its own for ${classification} in this size and position. AWS A5.1 calls {${found.low} A} to {${found.high} A} typical for it, whatever the position: begin at {${found.suggested} A}, low in the range, and read the box.`,
+        cite: typical.cite,
+      });
+    if (own && usual)
       because.push({
         kind: 'passed',
         text: `AWS A5.1 calls {${usual.low} A} to {${usual.high} A} typical for this size. Sound settings out of position and in an open root can lie below it.`,
@@ -99,8 +108,8 @@ export default defineProcedure({
   },
 });
 
-function rootRow(electrode: 'E7018' | 'E6010', parts: number): CurrentRow | undefined {
-  if (electrode === 'E7018')
+function rootRow(electrode: Rated, parts: number): CurrentRow | undefined {
+  if (electrode !== 'E6010')
     throw new NoAnswer(
       'An open root is run here with E6010 or E6011; E7018 follows on top of it, or runs on a backing bar',
       'use',
@@ -108,18 +117,22 @@ function rootRow(electrode: 'E7018' | 'E6010', parts: number): CurrentRow | unde
   return openRoot[parts];
 }
 
-function fillRow(
-  electrode: 'E7018' | 'E6010',
-  parts: number,
-  position: Position,
-): CurrentRow | undefined {
-  if (electrode === 'E7018' && parts > 5 && (position === 'vertical' || position === 'overhead'))
+function fillRow(electrode: Rated, parts: number, position: Position): CurrentRow | undefined {
+  if (
+    isSmallUpright(electrode) &&
+    parts > 5 &&
+    (position === 'vertical' || position === 'overhead')
+  )
     throw new NoAnswer(
-      'Low-hydrogen electrodes over {5/32 in|4 mm} are outside the prequalified limit in this position',
+      'Low-hydrogen and EXX14 electrodes over {5/32 in|4 mm} are outside the prequalified limit in this position',
       'diameter',
     );
   return fillAndFillet[electrode][parts]?.[position === 'horizontal' ? 'flat' : position];
 }
+
+/** Low-hydrogen and EXX14: the code's table lets no more than 5/32 in climb or weld overhead. */
+const isSmallUpright = (electrode: Rated): boolean =>
+  electrode === 'E7018' || electrode === 'E7014' || electrode === 'E7016';
 
 const rowName = (use: string, position: Position): string => {
   if (use === 'open root') return 'uphill in any position';

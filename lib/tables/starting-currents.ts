@@ -12,6 +12,9 @@ export interface CurrentRow {
   high: number;
 }
 
+/** Electrodes that a table here has rows for. */
+export type Rated = 'E7018' | 'E6010' | 'E6013' | 'E7014' | 'E7016';
+
 const row = (suggested: number, low: number, high: number): CurrentRow => ({
   low,
   suggested,
@@ -27,7 +30,7 @@ export const shopRows: Citation = {
 
 /** Electrode, then size in 32nds of an inch, then position. Amperes. Vertical is uphill. */
 export const fillAndFillet: Record<
-  'E7018' | 'E6010',
+  Rated,
   Record<number, Record<Exclude<Position, 'horizontal'>, CurrentRow>>
 > = {
   E7018: {
@@ -39,6 +42,9 @@ export const fillAndFillet: Record<
     3: { flat: row(60, 45, 75), vertical: row(55, 45, 65), overhead: row(60, 50, 70) },
     4: { flat: row(95, 80, 115), vertical: row(85, 75, 100), overhead: row(90, 80, 105) },
   },
+  E6013: {},
+  E7014: {},
+  E7016: {},
 };
 
 /** E6010 uphill into an open root, in any position. */
@@ -49,7 +55,7 @@ export const openRoot: Record<number, CurrentRow> = {
 
 /** Amperes, by electrode and size in 32nds of an inch. */
 export const typical: { cite: Citation } & Record<
-  'E7018' | 'E6010',
+  Rated,
   Record<number, { low: number; high: number }>
 > = {
   cite: { source: 'aws-a5.1', at: 'annex, typical amperage ranges', known: 'memory' },
@@ -65,4 +71,46 @@ export const typical: { cite: Citation } & Record<
     5: { low: 110, high: 170 },
     6: { low: 140, high: 215 },
   },
+  E6013: {
+    3: { low: 45, high: 90 },
+    4: { low: 80, high: 130 },
+    5: { low: 105, high: 180 },
+    6: { low: 150, high: 230 },
+  },
+  E7014: {
+    3: { low: 80, high: 125 },
+    4: { low: 110, high: 160 },
+    5: { low: 150, high: 210 },
+    6: { low: 200, high: 275 },
+  },
+  E7016: {
+    3: { low: 65, high: 110 },
+    4: { low: 100, high: 150 },
+    5: { low: 140, high: 200 },
+    6: { low: 180, high: 255 },
+  },
 };
+
+/**
+ * Where the shop has no row of its own, a setting inside the typical range: a fifth of the way up,
+ * as its own rows begin, and at the low end out of position.
+ */
+export function rowFromTypical(
+  { low, high }: { low: number; high: number },
+  position: Position,
+): CurrentRow {
+  const inPosition = position === 'flat' || position === 'horizontal';
+  return row(inPosition ? low + (high - low) / 5 : low, low, high);
+}
+
+/** Whose rows an electrode shares. */
+export const ratedAs = {
+  E7018: 'E7018',
+  E6010: 'E6010',
+  E6011: 'E6010',
+  E6013: 'E6013',
+  E7014: 'E7014',
+  E7016: 'E7016',
+  'E7018-1': 'E7018',
+  E7018M: 'E7018',
+} as const satisfies Record<string, Rated>;

@@ -44,7 +44,10 @@ export default {
         low: 'What is the lowest current to try?',
         high: 'What is the highest current to try?',
       },
-      values: { use: [{ typed: 'fill and fillet', said: 'a fillet' }] },
+      values: {
+        use: [{ typed: 'fill and fillet', said: 'a fillet' }],
+        classification: ['E7018', 'E6010', 'E6011'],
+      },
     },
   ],
   'voltage-estimate': [

@@ -42,6 +42,18 @@ describe('starting-current', () => {
     ['E6010', 4, 75, 125],
     ['E6010', 5, 110, 170],
     ['E6010', 6, 140, 215],
+    ['E6013', 3, 45, 90],
+    ['E6013', 4, 80, 130],
+    ['E6013', 5, 105, 180],
+    ['E6013', 6, 150, 230],
+    ['E7014', 3, 80, 125],
+    ['E7014', 4, 110, 160],
+    ['E7014', 5, 150, 210],
+    ['E7014', 6, 200, 275],
+    ['E7016', 3, 65, 110],
+    ['E7016', 4, 100, 150],
+    ['E7016', 5, 140, 200],
+    ['E7016', 6, 180, 255],
   ] as const)(
     'knows the range of %s in %s/32 in as printed: %s to %s A',
     (name, size, low, high) => {
@@ -83,9 +95,46 @@ describe('starting-current', () => {
     expect(a.ok).toBe(true);
   });
 
-  it('gives the typical range and no setting for a size without a row', () => {
-    const answered = ask({ diameter: '3/16 in' });
-    expect(answered.ok || answered.problems[0]?.text).toContain('{200 A} to {275 A}');
+  it.each([
+    ['E7018', '3/16 in', 'flat', 200, 215, 275],
+    ['E7018', '4.8 mm', 'horizontal', 200, 215, 275],
+    ['E6010', '5/32 in', 'flat', 110, 122, 170],
+    ['E6010', '5/32 in', 'vertical', 110, 110, 170],
+    ['E6011', '3/16 in', 'overhead', 140, 140, 215],
+    ['E6013', '1/8 in', 'flat', 80, 90, 130],
+    ['E7016', '5/32 in', 'vertical', 140, 140, 200],
+  ])(
+    'takes %s of %s, %s, from the typical range, low in it',
+    (classification, diameter, position, low, suggested, high) => {
+      const answered = ask({ classification, diameter, position });
+      expect(answered).toMatchObject({ ok: true, results: { low, suggested, high } });
+      if (answered.ok)
+        expect(answered.because[0]).toMatchObject({
+          text: expect.stringContaining('no row of its own'),
+          cite: { source: 'aws-a5.1', known: 'memory' },
+        });
+    },
+  );
+
+  it.each(['E7018-1', 'E7018M'])('sets %s as E7018', (classification) => {
+    const [a, b] = [ask({ classification, diameter: '1/8 in' }), ask({ diameter: '1/8 in' })];
+    expect(a.ok && a.results).toEqual(b.ok && b.results);
+  });
+
+  it.each(['E7018', 'E7014', 'E7016'])('lets no %s over 5/32 in climb', (classification) => {
+    const answered = ask({ classification, diameter: '3/16 in', position: 'vertical' });
+    expect(answered.ok || answered.problems[0]?.text).toContain('outside the prequalified limit');
+  });
+
+  it('has no answer for a size without any row, nor for an open root in one', () => {
+    const asked: Record<string, string>[] = [
+      { diameter: '1/4 in' },
+      { classification: 'E6010', diameter: '5/32 in', use: 'open root' },
+    ];
+    for (const given of asked) {
+      const answered = ask(given);
+      expect(answered.ok || answered.problems[0]?.text).toMatch(/no row for it: take the range/);
+    }
   });
 
   it('refuses a size that no box carries', () => {
