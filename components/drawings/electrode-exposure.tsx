@@ -101,7 +101,7 @@ export default function ExposureLine({ given, results, firstRow = 0, tell = shor
         );
       })}
       <Label x={left - 6} y={y(limit) + 4.5} anchor="end" bold>
-        {durationText(limit)}
+        {limit === 0.5 ? '½' : limit} h
       </Label>
       <Label x={left - 6} y={bottom + 4.5} anchor="end">
         0
