@@ -2,10 +2,11 @@
  * Many calculations at once: a JSON array of requests in, a JSON array of replies out, each at its
  * request's place. Numbers have full precision.
  */
-import { answer, type Typed } from '../../lib/answer.ts';
+import { answer } from '../../lib/answer.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import { reported } from '../../lib/text/reported.ts';
 import { speak } from '../../lib/text/say.ts';
+import { asListed } from '../../lib/typed/as-listed.ts';
 import { isUnit } from '../../lib/units.ts';
 import { systemTyped } from './system-typed.ts';
 
@@ -53,15 +54,20 @@ async function reply(request: unknown, ids: readonly string[]): Promise<object> 
       throw new Refused('id', `there is no calculation “${String(id).slice(0, 40)}”`);
     if (!isRecord(inputs)) throw new Refused('inputs', 'inputs needs an object');
     if (!isRecord(wishes)) throw new Refused('in', 'in needs an object');
-    return { id, ...(await outputsOf(id, inputs as Typed, wishes)) };
+    return { id, ...(await outputsOf(id, inputs, wishes)) };
   } catch (thrown) {
     if (thrown instanceof Refused) return { id: id ?? null, error: thrown.failure };
     throw thrown;
   }
 }
 
-async function outputsOf(id: string, inputs: Typed, wishes: Record<string, unknown>) {
+async function outputsOf(
+  id: string,
+  given: Record<string, unknown>,
+  wishes: Record<string, unknown>,
+) {
   const calculation = await loadCalculation(id);
+  const inputs = asListed(calculation.inputs, given);
   const answered = answer(calculation, inputs);
   if (!answered.ok) {
     const problem = answered.problems[0] as Failure;

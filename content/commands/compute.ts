@@ -10,6 +10,7 @@ import { readFileSync } from 'node:fs';
 import { answer } from '../../lib/answer.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import { speak } from '../../lib/text/say.ts';
+import { asListed } from '../../lib/typed/as-listed.ts';
 import { asked } from './asked.ts';
 import { batchReply } from './batch.ts';
 import { calculationIds } from './calculation-ids.ts';
@@ -32,7 +33,7 @@ if (first === '--list') {
   process.exitCode = 1;
 } else {
   const calculation = await loadCalculation(first);
-  const typed = Object.fromEntries(rest.map(pair));
+  const typed = asListed(calculation.inputs, Object.fromEntries(rest.map(pair)));
   const answered = answer(calculation, typed);
   if (answered.ok) write(told(first, calculation, typed, answered));
   else {
@@ -53,20 +54,10 @@ function summaries(): Promise<string[]> {
   );
 }
 
-/** `name=value`; a list is given as JSON. */
+/** `name=value`; a list is given as JSON, or as `asListed` reads it. */
 function pair(argument: string): [string, string] {
   const at = argument.indexOf('=');
-  const name = at < 0 ? argument : argument.slice(0, at);
-  const text = at < 0 ? '' : argument.slice(at + 1);
-  return [name, text.startsWith('[') ? (parseList(text) as never) : text];
-}
-
-function parseList(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return text;
-  }
+  return at < 0 ? [argument, ''] : [argument.slice(0, at), argument.slice(at + 1)];
 }
 
 function write(text: string): void {
