@@ -30,7 +30,7 @@ export default defineFormula({
     silicon: element('Silicon', 'Si', 2, '0.22', '0'),
     copper: element('Copper', 'Cu', 2, '0.25', '0'),
     nickel: element('Nickel', 'Ni', 10, '0.10', '0'),
-    chromium: element('Chromium', 'Cr', 5, '0.10', '0'),
+    chromium: element('Chromium', 'Cr', 10, '0.10', '0'),
     molybdenum: element('Molybdenum', 'Mo', 2, '0.02', '0'),
     vanadium: element('Vanadium', 'V', 1, '0.002', '0'),
     niobium: element('Niobium', 'Nb', 0.5, '0', '0'),

@@ -5,6 +5,7 @@
  */
 import type { Typed, TypedValue } from '../answer.ts';
 import type { Input, Inputs } from '../calculation.ts';
+import { dayInFull } from './days.ts';
 import { readDesignation } from './electrode-designation.ts';
 import { listedWord } from './listed-word.ts';
 import { firstDay, runningHours } from './moments.ts';
@@ -48,6 +49,7 @@ function inWord(input: Input, value: unknown, from: number | undefined): unknown
       : value;
   if (!isScalar(value)) return value;
   const text = String(value);
+  if ('date' in input) return dayInFull(text);
   if ('choices' in input) return listedWord(input.choices, text) ?? text;
   return isMoment(input) ? runningHours(text, from) : value;
 }

@@ -88,6 +88,17 @@ describe('a request', () => {
     expect(await results('electrode-exposure', evening)).toMatchObject({ hoursOut: 2 });
   });
 
+  it('may write its days out', async () => {
+    const typed = {
+      code: 'D1.1',
+      process: 'stick',
+      qualified: 'March 2, 2026',
+      uses: [['SMAW', '15 June 2026']],
+      on: '2026/8/15',
+    };
+    expect(await results('continuity', typed)).toMatchObject({ currentUntil: '2026-12-15' });
+  });
+
   it('is refused by the field as ever, with the words that were typed', async () => {
     const refused = async (id: string, typed: Record<string, unknown>) => {
       const found = await said(id, typed);
