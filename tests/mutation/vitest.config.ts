@@ -1,22 +1,42 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
-const all = [
-  'tests/lib/**/*.test.ts',
-  'tests/every-calculation.test.ts',
-  'tests/published-checks.test.ts',
-];
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const state = process.env.MUTATION_STATE ?? '';
+const order = (process.env.MUTATION_TESTS ?? '').split(',');
 
-/**
- * The tests that a change in `lib` should turn red; timing and text rules are left out. `TESTS` names
- * fewer, parted by commas: a run over one file is then a matter of a minute, and its score too low
- * where tests elsewhere would have noticed.
- */
+class AsGiven extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const place = ({ moduleId }: TestSpecification) => order.indexOf(relative(root, moduleId));
+    return [...files].sort((a, b) => place(a) - place(b));
+  }
+}
+
+/** Every file of the library is loaded with all of its changes in it, behind their switches. */
 export default defineConfig({
-  root: fileURLToPath(new URL('../..', import.meta.url)),
+  root,
+  plugins: [
+    {
+      name: 'changed-library',
+      enforce: 'pre',
+      load(id) {
+        const path = `${state}/code/${relative(root, id.split('?')[0] ?? '')}`;
+        return id.startsWith(root) && existsSync(path) ? readFileSync(path, 'utf8') : null;
+      },
+    },
+  ],
   test: {
-    // Mutated code is slow: it counts every step.
-    testTimeout: 300_000,
-    include: process.env.TESTS?.split(',') ?? all,
+    root,
+    include: order,
+    runner: './tests/mutation/runner.ts',
+    setupFiles: ['./tests/mutation/setup.ts'],
+    pool: 'forks',
+    maxWorkers: 2,
+    testTimeout: 60_000,
+    sequence: { sequencer: AsGiven },
+    teardownTimeout: 1000,
   },
 });
