@@ -17,6 +17,12 @@ import { calculationIds } from './calculation-ids.ts';
 import { described } from './described.ts';
 import { told } from './told.ts';
 
+// Who reads only the first lines, as `| head` does, closes the pipe: that is no fault.
+process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
+  if (code !== 'EPIPE') throw new Error(`cannot write: ${code}`);
+  process.exit();
+});
+
 const ids = calculationIds();
 const [first, ...rest] = process.argv.slice(2);
 

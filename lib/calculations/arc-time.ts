@@ -40,7 +40,7 @@ export default defineFormula({
       usual: {
         min: 0.05,
         max: 0.4,
-        why: 'by hand the arc burns 0.05 to 0.3 of the time; the rest is chipping, brushing and fit-up',
+        why: 'by hand the arc burns 0.05 to 0.4 of the time; the rest is chipping, brushing and fit-up',
         cite: { source: 'common-practice', known: 'memory' },
       },
       example: '0.2',
