@@ -13,8 +13,10 @@ export interface Bounds {
   cite?: Citation;
 }
 
+/** The same for everybody, or one for each system. */
 export type PerSystem = string | { us: string; metric: string };
 
+/** What every input has. */
 interface Asked {
   label: string;
   /** How a reader gets this value at the booth: measured how, read where, decided by whom. */
@@ -25,6 +27,7 @@ interface Asked {
   optional?: true;
 }
 
+/** A number with a unit, of any kind that converts into the declared one. */
 export interface QuantityInput extends Asked {
   symbol: string;
   /** The unit of the source, in which `compute` receives the number. */
@@ -37,6 +40,7 @@ export interface QuantityInput extends Asked {
   example: PerSystem;
   /** Taken when nothing is given. Only for values that a source fixes; the page shows them. */
   default?: string;
+  /** Counts only: 2.5 is refused. */
   whole?: true;
 }
 
@@ -49,6 +53,7 @@ export interface PrintedInput extends Asked {
   example: PerSystem;
 }
 
+/** One of a few words; capitals make no difference. */
 export interface ChoiceInput extends Asked {
   choices: readonly string[];
   example: string;

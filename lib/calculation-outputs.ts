@@ -4,11 +4,13 @@
  */
 import type { Unit } from './units.ts';
 
+/** What every output has. */
 interface Told {
   label: string;
   symbol?: string;
 }
 
+/** A number in a declared unit; a reader sees it in his own. */
 export interface QuantityOutput extends Told {
   unit: Unit;
   /** Significant digits that the reader is shown: as many as the inputs deserve. */
@@ -25,6 +27,7 @@ export interface QuantityOutput extends Told {
   optional?: true;
 }
 
+/** A number that a formula gives. */
 export interface FormulaOutput extends Told {
   unit: Unit;
   digits?: number;
@@ -42,19 +45,24 @@ export interface PrintedOutput extends Told {
   fraction?: number;
   words?: readonly string[];
 }
+/** One of a few words, such as `fits`. */
 export interface WordOutput extends Told {
   words: readonly string[];
 }
+/** A text that may hold quantities in braces. */
 export interface TextOutput extends Told {
   text: true;
 }
+/** Yes or no. */
 export interface YesOutput extends Told {
   yes: true;
 }
+/** One column of a list: quantities or texts, which may be missing in a row. */
 export type Column = { label: string } & (
   | { unit: Unit; digits?: number; fraction?: number }
   | { text: true }
 );
+/** Rows of the same columns. */
 export interface ListOutput extends Told {
   list: Record<string, Column>;
 }

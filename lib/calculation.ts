@@ -20,6 +20,7 @@ export type * from './calculation-outputs.ts';
 export type * from './citation.ts';
 export type * from './computed-values.ts';
 
+/** What every calculation says of itself. */
 interface Described {
   title: string;
   /** One sentence: what it answers. */
@@ -42,6 +43,7 @@ export interface Constant {
   cite: Citation;
 }
 
+/** Outputs that follow from inputs by formulas in the source's units. */
 export interface Formula<
   I extends Inputs = Inputs,
   O extends Record<string, FormulaOutput> = Record<string, FormulaOutput>,
@@ -57,6 +59,7 @@ export interface Formula<
   compute(given: ValuesOf<I>): { [K in keyof O]: number };
 }
 
+/** Outputs that are looked up, planned or judged; `because` says by which rows and rules. */
 export interface Procedure<
   I extends Inputs = Inputs,
   O extends Record<string, Output> = Record<string, Output>,

@@ -22,6 +22,7 @@ type ValueOf<F> = F extends { choices: readonly (infer C)[] }
       : F extends { date: true }
         ? string
         : number;
+/** What `compute` receives. */
 export type ValuesOf<I> = {
   [K in keyof I]: ValueOf<I[K]> | (I[K] extends { optional: true } ? undefined : never);
 };
@@ -44,6 +45,7 @@ type ResultOf<O> = O extends { list: infer L }
               : O extends { words: readonly (infer W)[] }
                 ? W
                 : number;
+/** What `compute` returns. */
 export type ResultsOf<O> = {
   [K in keyof O]: ResultOf<O[K]> | (O[K] extends { optional: true } ? undefined : never);
 };

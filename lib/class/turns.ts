@@ -1,6 +1,6 @@
+/** An exercise as one class does it, and the attempts and hours that makes. */
 import type { ClassExercise } from './class-exercise.ts';
 
-/** An exercise as one class does it. */
 export interface Turn {
   exercise: ClassExercise;
   /** Learners who do it. */

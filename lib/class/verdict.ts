@@ -1,3 +1,4 @@
+/** What a class plan comes to, in words. */
 import { durationText } from '../text/clock-text.ts';
 import type { ClassNeeds } from './class-needs.ts';
 

@@ -1,3 +1,4 @@
+/** Curves through marks on a picture, as short chords. */
 import type { Point } from './outline.ts';
 
 /** Chords between two neighboring marks. */

@@ -1,3 +1,4 @@
+/** The types of what was read on a weld; `inputs/visual-readings.ts` says how each is got. */
 import type { Printed, ValuesOf } from '../calculation.ts';
 import type { visualReadings } from '../inputs/visual-readings.ts';
 

@@ -2,7 +2,12 @@
  * Undercut, by purpose: a test coupon, cyclic load, a thick part, or a thin one, where undercut may
  * be deeper over a short length, counted in the worst window along the weld.
  */
-import { shortSum, thickFrom, undercut, window } from '../tables/visual-limits.ts';
+import {
+  undercut,
+  undercutSum,
+  undercutThickFrom,
+  undercutWindow,
+} from '../tables/visual-limits.ts';
 import type { System } from '../units.ts';
 import type { GaugeReadings } from './gauge-readings.ts';
 import { worstWindow } from './undercut-window.ts';
@@ -26,7 +31,7 @@ export function undercutItem(it: GaugeReadings): Item {
     const where = it.transverseToTension === 'no' ? '' : ', in primary members across the tension';
     return atMost('Undercut', depth, row.at, row.cite, `at most ${saidLimit(row.at)}${where}`);
   }
-  if (reaches(thickness.value, thickFrom[thickness.system]))
+  if (reaches(thickness.value, undercutThickFrom[thickness.system]))
     return atMost('Undercut', depth, undercut.thick.at, undercut.thick.cite);
   return inThinPart(it);
 }
@@ -34,7 +39,7 @@ export function undercutItem(it: GaugeReadings): Item {
 /** Deeper than the plain limit, but not too deep, the places decide. */
 function inThinPart({ undercutDepth: depth, undercutPlaces: places }: GaugeReadings): Item {
   const { thin, thinShort } = undercut;
-  const limit = `at most ${saidLimit(thin.at)}; up to ${saidLimit(thinShort.at)} for ${saidLimit(shortSum)} added up in any ${saidLimit(window)}`;
+  const limit = `at most ${saidLimit(thin.at)}; up to ${saidLimit(thinShort.at)} for ${saidLimit(undercutSum)} added up in any ${saidLimit(undercutWindow)}`;
   const plain = atMost('Undercut', depth, thin.at, thin.cite, limit);
   if (plain.verdict !== 'fail' || !depth) return plain;
   if (!isWithin(depth.value, thinShort.at[depth.system])) return plain;
@@ -60,10 +65,10 @@ function byPlaces(
   }));
   const deepest = Math.max(...listed.map(({ depth }) => depth));
   const counted = listed.filter(({ depth }) => !isWithin(depth, thin.at[system]));
-  const sum = worstWindow(counted, window[system]);
-  const good = isWithin(deepest, thinShort.at[system]) && isWithin(sum, shortSum[system]);
+  const sum = worstWindow(counted, undercutWindow[system]);
+  const good = isWithin(deepest, thinShort.at[system]) && isWithin(sum, undercutSum[system]);
   return {
     verdict: good ? 'pass' : 'fail',
-    reading: `${printSize(deepest, system)} deep, ${printSize(Number(sum.toFixed(4)), system)} in the worst ${printSize(window[system], system)}`,
+    reading: `${printSize(deepest, system)} deep, ${printSize(Number(sum.toFixed(4)), system)} in the worst ${printSize(undercutWindow[system], system)}`,
   };
 }

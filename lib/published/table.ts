@@ -1,3 +1,4 @@
+/** Tables that the site hands out as files. */
 import { type Cell, writeCsv } from '../csv.ts';
 
 /** A table that the site hands out as a file: what it holds, and what each column holds. */

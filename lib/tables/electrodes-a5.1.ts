@@ -71,11 +71,13 @@ export const strengths = {
   '70': { us: 70, metric: 490 },
 } as const;
 
+/** Of `positions`. */
 export const citePositions: Citation = {
   source: 'filler-handbook',
   at: 'p. 2, third digit',
   known: 'read',
 };
+/** Of `strengths`. */
 export const citeStrengths: Citation = { source: 'aws-a5.1', at: 'Table 2', known: 'read' };
 
 /** The least that the weld metal must give in the test of the specification. */

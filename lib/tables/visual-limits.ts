@@ -13,6 +13,7 @@ export const purposes = [
 ] as const;
 export type Purpose = (typeof purposes)[number];
 
+/** The largest reading that passes. */
 export interface Limit {
   at: PrintedFigure;
   cite: Citation;
@@ -30,17 +31,22 @@ const b313 = (place: string): Citation => ({
   known: 'read',
 });
 
+/** AWS D1.1, production welds: the table of visual criteria, as it was read in the edition of 2000. */
 export const table2000 = d11('2000 Table 6.1 (8.1 in 2020)', 'read');
+/** The rows of that table that were not read. */
 export const table2000memory = d11('Table 6.1 (8.1 in 2020)', 'memory');
 /** Of a welder's test, and of the clause on visual examination that it refers to. */
 export const testClause = d11('4.8.1 and 4.30.1 (2000), 6.10.1 (2020), as quoted', 'read');
 /** Of the same clause, what it says of a root that nothing backed. */
 const testRoot = d11('4.8.1 (2000), 6.10.1 (2020), root of an open joint', 'memory');
+/** AWS D1.1, weld profiles: overlap. */
 export const profiles = d11('2015 clause 5.23', 'read');
+/** ASME IX: the visual criteria of a welder's test. */
 export const sectionNine: Citation = { source: 'asme-ix', at: 'QW-194', known: 'memory' };
+/** ASME B31.3: one row of its table, by the name it has there. */
 export const processPiping = b313;
 
-/** Undercut depth. */
+/** Undercut, its depth, by what the weld is judged as. */
 export const undercut = {
   thin: { at: at(1 / 32, 1), cite: table2000 },
   /** For an accumulated 2 in in any 12 in, where the part is thinner than 1 in. */
@@ -51,25 +57,31 @@ export const undercut = {
   test: { at: at(1 / 32, 1), cite: testClause },
   piping: { at: at(1 / 32, 1), cite: b313('undercut') },
 } satisfies Record<string, Limit>;
-export const thickFrom = at(1, 25);
-export const window = at(12, 300);
-export const shortSum = at(2, 50);
+/** From this thickness on a part counts as thick, in the rows of undercut. */
+export const undercutThickFrom = at(1, 25);
+/** In this length of a thin part's weld, deeper undercut may add up to `undercutSum`. */
+export const undercutWindow = at(12, 300);
+/** The longest that deeper undercut may be in that length. */
+export const undercutSum = at(2, 50);
 
-/** How far below its size a fillet may fall, for a tenth of its length. */
+/** How far below its size a fillet may fall, for a tenth of its length; see `table2000`. */
 export const undersize: readonly { upTo: PrintedFigure; by: PrintedFigure }[] = [
   { upTo: at(3 / 16, 5), by: at(1 / 16, 2) },
   { upTo: at(1 / 4, 6), by: at(3 / 32, 2.5) },
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), by: at(1 / 8, 3) },
 ];
 
-/** Height of the cover pass by thickness. */
+/** Height of the cover pass by thickness, AWS D1.1; see `reinforcementCite`. */
 export const reinforcement: readonly { upTo: PrintedFigure; most: PrintedFigure }[] = [
   { upTo: at(1, 25), most: at(1 / 8, 3) },
   { upTo: at(2, 50), most: at(3 / 16, 5) },
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(1 / 4, 6) },
 ];
+/** Of `reinforcement`. */
 export const reinforcementCite = d11('2010 and later, Schedule A', 'memory');
+/** Height of the cover pass of a welder's test. */
 export const reinforcementTest: Limit = { at: at(1 / 8, 3), cite: testClause };
+/** Height of the cover pass, and of what protrudes at the root, by the wall, ASME B31.3. */
 export const reinforcementPiping: readonly { upTo: PrintedFigure; most: PrintedFigure }[] = [
   { upTo: at(1 / 4, 6), most: at(1 / 16, 1.5) },
   { upTo: at(1 / 2, 13), most: at(1 / 8, 3) },
@@ -77,14 +89,16 @@ export const reinforcementPiping: readonly { upTo: PrintedFigure; most: PrintedF
   { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(3 / 16, 5) },
 ];
 
-/** Piping porosity under static load: sums of diameters of pores of 1/32 in and more. */
 const staticPores = d11('Table 6.1(8)(A), as quoted', 'read');
+/** Piping porosity under static load: diameters of pores of 1/32 in and more, added up in an inch. */
 export const porosityPerInch: Limit = { at: at(3 / 8, 10), cite: staticPores };
+/** The same, added up in a foot. */
 export const porosityPerFoot: Limit = { at: at(3 / 4, 20), cite: staticPores };
 /** In a groove across the tension, under either load. */
 export const noPores: Limit = { at: at(0, 0), cite: staticPores };
 /** Under cyclic load pores are counted, and none may be larger than this. */
 export const largestPore: Limit = { at: at(3 / 32, 2.5), cite: table2000memory };
+/** Pores under cyclic load: how many in which length. */
 export const mostPores = { count: 1, in: at(4, 100), cite: table2000memory };
 
 /** Two parts in a butt joint: a tenth of the thinner one, and no more than this. */
@@ -93,15 +107,19 @@ export const misalignment = {
   at: at(1 / 8, 3),
   cite: d11('5.21.3 (2015), 7.21.3 (2020), alignment of butt joints', 'memory'),
 };
+/** Loose spatter, which is brushed off. */
 export const spatterCite = d11(
   '5.29.2 (2015), 7.29.2 (2020), cleaning of finished welds',
   'memory',
 );
+/** Arc strikes outside the weld. */
 export const strikeCite = d11('2015 clause 5.28', 'memory');
 
-/** The back of an open root. */
+/** The back of an open root: how far it may be hollow. */
 export const rootConcavity: Limit = { at: at(1 / 16, 2), cite: testRoot };
+/** How far it may bulge. */
 export const meltThrough: Limit = { at: at(1 / 8, 3), cite: testRoot };
+/** Depth of incomplete penetration, ASME B31.3: this, and no more than the share of the wall. */
 export const incompletePenetrationPiping = {
   depth: at(1 / 32, 1),
   share: 0.2,

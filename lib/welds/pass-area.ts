@@ -1,3 +1,4 @@
+/** The section area of one pass, in a plan of passes. */
 import { NoAnswer } from '../no-answer.ts';
 import { depositedVolume, type Electrode } from './electrode-deposit.ts';
 
