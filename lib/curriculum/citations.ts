@@ -1,5 +1,6 @@
 /** Every place that cites a publication, with the clause and how it is known. */
-import type { Curriculum, Known } from './curriculum.ts';
+import type { Known } from '../citation.ts';
+import type { Curriculum } from './curriculum.ts';
 
 export interface CitedBy {
   page: 'lesson' | 'exercise' | 'calculation';

@@ -1,4 +1,6 @@
 /** The course as the audit sees it: lessons in reading order, and what they stand on. */
+import type { Known } from '../citation.ts';
+
 export interface AuditedLesson {
   slug: string;
   title: string;
@@ -38,9 +40,6 @@ export interface AuditedCitation {
   /** What it carries. */
   for: string;
 }
-
-/** How a value came to stand there. */
-export type Known = 'read' | 'memory' | 'practice' | 'derived';
 
 export interface AuditedExercise {
   slug: string;

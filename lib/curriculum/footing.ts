@@ -1,5 +1,6 @@
 /** What each statement stands on, so that what nobody can look up is listed plainly. */
-import type { Curriculum, Known } from './curriculum.ts';
+import type { Known } from '../citation.ts';
+import type { Curriculum } from './curriculum.ts';
 
 export interface Footing {
   known: Known;
