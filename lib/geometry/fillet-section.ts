@@ -7,17 +7,9 @@
  * actual throat from the deepest fusion behind the root to the face itself. Penetration is measured
  * behind the root, along the line that halves the corner.
  */
-import {
-  distanceToCurve,
-  dot,
-  inOrder,
-  keptWhere,
-  mainAxis,
-  minus,
-  straight,
-  unit,
-} from './marked-lines.ts';
-import { type Outline, type Point, signedArea } from './outline.ts';
+import { depthBehind, depthBelow, depthBesideToe } from './depth-of-fusion.ts';
+import { distanceToCurve, dot, inOrder, mainAxis, minus, straight, unit } from './marked-lines.ts';
+import { type Point, signedArea } from './outline.ts';
 import { betweenMarks, distance, smoothCurve } from './smooth-curve.ts';
 
 export interface SectionMarks {
@@ -65,53 +57,96 @@ export interface SectionReadings {
   dilution?: number;
 }
 
+/** The corner of the joint, the way each plate runs from it, and the legs along them. */
+interface Corner {
+  root: Point;
+  alongA: Point;
+  alongB: Point;
+  legA: number;
+  legB: number;
+}
+
+type Some<Name extends keyof SectionReadings> = Partial<Pick<SectionReadings, Name>>;
+
 /** Every reading that the marks allow; one whose marks are missing is left out. */
 export function readSection(marks: SectionMarks): SectionReadings {
   const { root, toeA, toeB } = marks;
   const alongA = direction(root, toeA, marks.plateA);
   const alongB = direction(root, toeB, marks.plateB);
-  const chord = straight(toeA, toeB);
-  const outward = chord.sideOf(root) > 0 ? -1 : 1;
-  const throatToChord = distanceToCurve(root, [toeA, toeB]);
-  const readings: SectionReadings = {
-    legA: dot(minus(toeA, root), alongA),
-    legB: dot(minus(toeB, root), alongB),
+  const legA = dot(minus(toeA, root), alongA);
+  const legB = dot(minus(toeB, root), alongB);
+  const corner = { root, alongA, alongB, legA, legB };
+  const face = smoothCurve([toeA, ...inOrder(marks.face, toeA, toeB), toeB]);
+  const onFace = faceReadings(marks, face);
+  return {
+    legA,
+    legB,
     angle: (Math.acos(Math.max(-1, Math.min(1, dot(alongA, alongB)))) * 180) / Math.PI,
     faceWidth: distance(toeA, toeB),
-    throat: throatToChord,
+    ...onFace,
+    throat: distanceToCurve(root, [toeA, toeB]) - Math.max(0, onFace.hollow ?? 0),
+    ...fusionReadings(marks, corner, face, onFace.depositArea),
+    ...undercuts(marks, corner),
   };
-  const face = smoothCurve([toeA, ...inOrder(marks.face, toeA, toeB), toeB]);
-  if (marks.face.length > 0) {
-    const rises = betweenMarks(face).map((point) => outward * chord.sideOf(point));
-    readings.rise = Math.max(...rises);
-    readings.hollow = -Math.min(...rises);
-    readings.throat = throatToChord - Math.max(0, readings.hollow);
-    readings.depositArea = Math.abs(signedArea([root, ...face]));
+}
+
+function faceReadings(
+  marks: SectionMarks,
+  face: readonly Point[],
+): Some<'rise' | 'hollow' | 'depositArea'> {
+  if (marks.face.length === 0) return {};
+  const chord = straight(marks.toeA, marks.toeB);
+  const outward = chord.sideOf(marks.root) > 0 ? -1 : 1;
+  const rises = betweenMarks(face).map((point) => outward * chord.sideOf(point));
+  return {
+    rise: Math.max(...rises),
+    hollow: -Math.min(...rises),
+    depositArea: Math.abs(signedArea([marks.root, ...face])),
+  };
+}
+
+function fusionReadings(
+  marks: SectionMarks,
+  corner: Corner,
+  face: readonly Point[],
+  depositArea: number | undefined,
+): Some<'penetration' | 'actualThroat' | 'fusionA' | 'fusionB' | 'meltedArea' | 'dilution'> {
+  if (marks.fusion.length === 0) return {};
+  const { toeA, toeB } = marks;
+  const { root, alongA, alongB, legA, legB } = corner;
+  const fusion = smoothCurve([toeA, ...inOrder(marks.fusion, toeA, toeB), toeB]);
+  const bisector = unit([alongA[0] + alongB[0], alongA[1] + alongB[1]]);
+  const penetration = depthBehind(root, bisector, fusion);
+  const turn = Math.sign(signedArea([root, toeA, toeB]));
+  const meltedArea = -turn * signedArea([root, ...fusion]);
+  const found: ReturnType<typeof fusionReadings> = {
+    fusionA: depthBesideToe(root, alongA, alongB, legA, fusion),
+    fusionB: depthBesideToe(root, alongB, alongA, legB, fusion),
+    meltedArea,
+  };
+  if (penetration !== undefined) found.penetration = penetration;
+  if (depositArea === undefined) return found;
+  // A line that lies in the weld melted no plate; its area runs below none.
+  const melted = Math.max(0, meltedArea);
+  found.dilution = (100 * melted) / (melted + depositArea);
+  if (penetration !== undefined) {
+    const deepest: Point = [
+      root[0] - penetration * bisector[0],
+      root[1] - penetration * bisector[1],
+    ];
+    found.actualThroat = distanceToCurve(deepest, face);
   }
-  if (marks.fusion.length > 0) {
-    const fusion = smoothCurve([toeA, ...inOrder(marks.fusion, toeA, toeB), toeB]);
-    const bisector = unit([alongA[0] + alongB[0], alongA[1] + alongB[1]]);
-    const depth = depthBehind(root, bisector, fusion);
-    const turn = Math.sign(signedArea([root, toeA, toeB]));
-    readings.meltedArea = -turn * signedArea([root, ...fusion]);
-    if (depth !== undefined) readings.penetration = depth;
-    readings.fusionA = depthBesideToe(root, alongA, alongB, readings.legA, fusion);
-    readings.fusionB = depthBesideToe(root, alongB, alongA, readings.legB, fusion);
-    if (readings.depositArea !== undefined) {
-      // A line that lies in the weld melted no plate; its area runs below none.
-      const melted = Math.max(0, readings.meltedArea);
-      readings.dilution = (100 * melted) / (melted + readings.depositArea);
-      if (depth !== undefined) {
-        const deepest: Point = [root[0] - depth * bisector[0], root[1] - depth * bisector[1]];
-        readings.actualThroat = distanceToCurve(deepest, face);
-      }
-    }
-  }
-  if (marks.undercutA?.length)
-    readings.undercutA = depthBelow(root, alongA, alongB, marks.undercutA);
-  if (marks.undercutB?.length)
-    readings.undercutB = depthBelow(root, alongB, alongA, marks.undercutB);
-  return readings;
+  return found;
+}
+
+function undercuts(
+  { undercutA, undercutB }: SectionMarks,
+  { root, alongA, alongB }: Corner,
+): Some<'undercutA' | 'undercutB'> {
+  return {
+    ...(undercutA?.length && { undercutA: depthBelow(root, alongA, alongB, undercutA) }),
+    ...(undercutB?.length && { undercutB: depthBelow(root, alongB, alongA, undercutB) }),
+  };
 }
 
 /** The way a plate runs from the root: along its marked face, or to the toe where none is marked. */
@@ -120,44 +155,4 @@ function direction(root: Point, toe: Point, plate: readonly Point[]): Point {
   if (plate.length < 2) return unit(toToe);
   const along = mainAxis(plate);
   return dot(along, toToe) < 0 ? [-along[0], -along[1]] : along;
-}
-
-/** How far behind the root the curve crosses the line that halves the corner, at its deepest. */
-function depthBehind(root: Point, bisector: Point, curve: Outline): number | undefined {
-  let deepest: number | undefined;
-  const [rootX, rootY] = root;
-  const [outX, outY] = bisector;
-  let [sideBefore, alongBefore] = [Number.NaN, Number.NaN];
-  for (const [x, y] of curve) {
-    const side = outX * (y - rootY) - outY * (x - rootX);
-    const along = outX * (x - rootX) + outY * (y - rootY);
-    if (sideBefore !== side && sideBefore * side <= 0) {
-      const share = sideBefore / (sideBefore - side);
-      const depth = -((1 - share) * alongBefore + share * along);
-      deepest = Math.max(deepest ?? depth, depth);
-    }
-    [sideBefore, alongBefore] = [side, along];
-  }
-  return deepest;
-}
-
-/** How far the deepest of the points lies behind a plate's face, seen from the other plate. */
-function depthBelow(root: Point, along: Point, other: Point, points: readonly Point[]): number {
-  const behind = Math.sign(along[0] * other[1] - along[1] * other[0]);
-  let deepest = Number.NEGATIVE_INFINITY;
-  for (const point of points) {
-    const side = along[0] * (point[1] - root[1]) - along[1] * (point[0] - root[0]);
-    deepest = Math.max(deepest, -behind * side);
-  }
-  return deepest;
-}
-
-/**
- * The fusion line ends at the toe, so there is always a point to look at; where it passes the middle of
- * the leg, it is cut there.
- */
-function depthBesideToe(root: Point, along: Point, other: Point, leg: number, fusion: Outline) {
-  const middle = dot(root, along) + leg / 2;
-  const past = (point: Point) => (dot(point, along) - middle) * Math.sign(leg);
-  return depthBelow(root, along, other, keptWhere(fusion, past));
 }
