@@ -12,6 +12,7 @@ export const holdRule: Reason = {
   cite: hold.cite,
 };
 
+/** The rule of the rebake, with the bake that these electrodes take. */
 export const rebakeRuleOf = (rebake: Bake): Reason => ({
   kind: 'rule',
   text: `Past that time they may be rebaked once, at ${both(rebake.from)} to ${both(rebake.to)} for at least ${rebake.hours} h. They start in an oven at no more than half that temperature for half an hour, and the time counts once it is hot. Wet electrodes never.`,

@@ -13,6 +13,7 @@ import { asRows } from './rows.ts';
 
 type Given = Readonly<Record<string, unknown>>;
 
+/** Throws nothing, whatever `given` holds; the names of the fields stay as they are. */
 export function asListed(inputs: Inputs, given: Given): Typed {
   const rows = Object.fromEntries(
     Object.entries(given).map(([name, value]) => {
