@@ -16,10 +16,23 @@ export interface Spot {
   sentence?: string | undefined;
 }
 
+/** What may be named in a finding. A term goes by its own words. */
+export type NamedKind =
+  | 'unit'
+  | 'lesson'
+  | 'exercise'
+  | 'skill'
+  | 'hazard'
+  | 'calculation'
+  | 'source';
+
+/** What a finding calls the thing with this id: its id to an author, its title to a reader. */
+export type Name = (kind: NamedKind, id: string) => string;
+
 /** What makes a sequence sound: a sentence, why it matters, and the places where it was looked for. */
 export interface Rule {
   id: string;
   sentence: string;
   why: string;
-  look(course: Curriculum): Finding[];
+  look(course: Curriculum, name: Name): Finding[];
 }

@@ -1,6 +1,6 @@
 /** The rules of a sound sequence, and a course held to them. */
 import type { Curriculum } from './curriculum.ts';
-import type { Finding, Rule } from './rule.ts';
+import type { Finding, Name, Rule } from './rule.ts';
 import { calculationsAsListed } from './rules/as-listed.ts';
 import { exerciseWithAcceptance } from './rules/exercise-with-acceptance.ts';
 import { hazardsPrecedeExposure } from './rules/hazards-precede-exposure.ts';
@@ -51,9 +51,12 @@ export interface Verdict {
   broken: Finding[];
 }
 
-/** Every rule, with all the places where it was looked for. */
-export const audit = (course: Curriculum): Verdict[] =>
+/**
+ * Every rule, with all the places where it was looked for. What is found is named by its id, or as
+ * `name` says.
+ */
+export const audit = (course: Curriculum, name: Name = (_, id) => id): Verdict[] =>
   rules.map((rule) => {
-    const findings = rule.look(course);
+    const findings = rule.look(course, name);
     return { rule, findings, broken: findings.filter(({ holds }) => !holds) };
   });

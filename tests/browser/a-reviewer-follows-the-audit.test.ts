@@ -15,7 +15,9 @@ describe('from the verdict', () => {
     await visit(at('/audit/'), { width: 360 }, async ({ page, trouble }) => {
       await page.locator('a[href$="/audit/rules/needs-come-first/"]').click();
       await page.waitForURL('**/needs-come-first/');
-      const link = page.getByRole('link', { name: /^flat-bead needs connect-leads/ });
+      const link = page.getByRole('link', {
+        name: /^“The first straight bead” needs “connect leads”/,
+      });
       const sentence = new URL((await link.getAttribute('href')) ?? '', page.url()).hash;
       const words = decodeURIComponent(sentence.split(':~:text=')[1] ?? '');
       expect(words.split(' ').length).toBeGreaterThan(3);

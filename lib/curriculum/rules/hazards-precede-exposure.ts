@@ -7,14 +7,14 @@ export const hazardsPrecedeExposure: Rule = {
   sentence:
     'No exercise exposes anyone to a hazard that its lesson or an earlier one has not named.',
   why: 'Knowing it afterward is too late.',
-  look: (course) =>
+  look: (course, name) =>
     exercisesInOrder(course).flatMap((exercise) =>
       exposures(exercise).map(({ hazard, step }) => {
         const home = course.lessons.find(({ hazards }) => hazards.includes(hazard));
         const first = home ? placeOf(course, home.slug) : Number.POSITIVE_INFINITY;
         return {
           holds: first <= placeOf(course, exercise.lesson),
-          says: `${exercise.slug} of ${exercise.lesson} meets ${hazard}, named ${home ? `in ${home.slug}` : 'nowhere'}`,
+          says: `${name('exercise', exercise.slug)} of ${name('lesson', exercise.lesson)} meets ${name('hazard', hazard)}, named ${home ? `in ${name('lesson', home.slug)}` : 'nowhere'}`,
           at: {
             page: 'exercise',
             id: exercise.slug,

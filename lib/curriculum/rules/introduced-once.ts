@@ -5,7 +5,7 @@ export const introducedOnce: Rule = {
   id: 'introduced-once',
   sentence: 'Every skill is introduced once.',
   why: 'Two lessons that introduce the same skill will teach it in two ways.',
-  look: (course) => {
+  look: (course, name) => {
     const introduced = introducedIn(course);
     return course.lessons.flatMap((lesson) =>
       Object.keys(lesson.skills).map((skill) => {
@@ -13,7 +13,7 @@ export const introducedOnce: Rule = {
         const holds = home === lesson;
         return {
           holds,
-          says: `${lesson.slug} introduces ${skill}${holds ? '' : `, as ${home?.slug} does`}`,
+          says: `${name('lesson', lesson.slug)} introduces ${name('skill', skill)}${home && !holds ? `, as ${name('lesson', home.slug)} does` : ''}`,
           at: { page: 'lesson', id: lesson.slug },
         };
       }),

@@ -6,16 +6,16 @@ export const noOrphanExercise: Rule = {
   id: 'no-orphan-exercise',
   sentence: 'Every exercise belongs to a lesson that names it, and every exercise named exists.',
   why: 'An exercise that no lesson leads to is never done.',
-  look: (course) => [
+  look: (course, name) => [
     ...course.exercises.map(({ slug, lesson }) => ({
       holds: course.lessons.some((one) => one.slug === lesson && one.exercises.includes(slug)),
-      says: `${slug} belongs to ${lesson}`,
+      says: `${name('exercise', slug)} belongs to ${name('lesson', lesson)}`,
       at: { page: 'exercise', id: slug } as const,
     })),
     ...course.lessons.flatMap(({ slug, exercises }) =>
-      exercises.map((name) => ({
-        holds: course.exercises.some((one) => one.slug === name && one.lesson === slug),
-        says: `${slug} names ${name}`,
+      exercises.map((id) => ({
+        holds: course.exercises.some((one) => one.slug === id && one.lesson === slug),
+        says: `${name('lesson', slug)} names ${name('exercise', id)}`,
         at: { page: 'lesson', id: slug, part: 'booth-exercise' } as const,
       })),
     ),
@@ -27,14 +27,14 @@ export const noOrphanCalculation: Rule = {
   sentence:
     'Every calculation is used by a lesson, linked from its text, or a tool for whoever runs a class; and every one that a lesson names exists.',
   why: 'A number that no lesson explains is used blindly.',
-  look: ({ calculations, lessons }) => [
+  look: ({ calculations, lessons }, name) => [
     ...calculations.map(({ id, forTeaching }) => {
       const home = lessons.find(
         (one) => one.calculations.includes(id) || one.inText.calculators.includes(id),
       );
       return {
         holds: home !== undefined || forTeaching,
-        says: `${id} is used ${home ? `in ${home.slug}` : forTeaching ? 'to run a class' : 'nowhere'}`,
+        says: `${name('calculation', id)} is used ${home ? `in ${name('lesson', home.slug)}` : forTeaching ? 'to run a class' : 'nowhere'}`,
         at: { page: 'calculation', id } as const,
       };
     }),
@@ -43,7 +43,7 @@ export const noOrphanCalculation: Rule = {
         .filter((id) => !calculations.some((one) => one.id === id))
         .map((id) => ({
           holds: false,
-          says: `${lesson.slug} names ${id}, which does not exist`,
+          says: `${name('lesson', lesson.slug)} names ${id}, which does not exist`,
           at: { page: 'lesson', id: lesson.slug, part: 'the-numbers' } as const,
         })),
     ),
@@ -54,7 +54,7 @@ export const noOrphanSource: Rule = {
   id: 'no-orphan-source',
   sentence: 'Every publication on the page of sources is cited, and every one cited is listed.',
   why: 'A list of books that nobody leaned on looks like proof and is none.',
-  look: ({ sources, lessons, exercises, calculations, checks, outlines }) => {
+  look: ({ sources, lessons, exercises, calculations, checks, outlines }, name) => {
     const cited = [
       ...lessons.flatMap((one) => one.sources.map(({ source }) => ({ source, by: one.slug }))),
       ...exercises.flatMap((one) => one.grading.map(({ source }) => ({ source, by: one.slug }))),
@@ -68,7 +68,7 @@ export const noOrphanSource: Rule = {
         const count = cited.filter(({ source }) => source === id).length;
         return {
           holds: count > 0,
-          says: `${id} is cited ${count === 1 ? 'once' : `${count} times`}`,
+          says: `${name('source', id)} is cited ${count === 1 ? 'once' : `${count} times`}`,
           at: { page: 'source', id } as const,
         };
       }),
@@ -86,16 +86,16 @@ export const noOrphanTerm: Rule = {
   sentence:
     'Every term is defined once, and linked from the text of a lesson, not before it is defined.',
   why: 'A word in the glossary that no lesson uses is ballast; a word used before it is explained is a wall.',
-  look: (course) =>
+  look: (course, name) =>
     course.lessons.flatMap((lesson) =>
       Object.keys(lesson.terms).map((term) => {
         const home = course.lessons.find((one) => term in one.terms);
         const first = course.lessons.find(({ inText }) => inText.terms.includes(term));
         const inTime = first && placeOf(course, first.slug) >= placeOf(course, lesson.slug);
-        const where = first ? `first linked in ${first.slug}` : 'linked nowhere';
+        const where = first ? `first linked in ${name('lesson', first.slug)}` : 'linked nowhere';
         return {
           holds: home === lesson && inTime === true,
-          says: `${term}, defined in ${lesson.slug}${home === lesson ? '' : ` and in ${home?.slug}`}, ${where}`,
+          says: `${term}, defined in ${name('lesson', lesson.slug)}${!home || home === lesson ? '' : ` and in ${name('lesson', home.slug)}`}, ${where}`,
           at: { page: 'term', id: term },
         };
       }),

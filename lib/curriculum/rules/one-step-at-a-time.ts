@@ -16,7 +16,7 @@ export const oneStepAtATime: Rule = {
   sentence:
     'No exercise is the first with its position and its joint at once, nor with three of position, joint, electrode diameter and pipe size.',
   why: 'When several things are new and the weld is poor, nobody can tell which of them did it.',
-  look: (course) => {
+  look: (course, name) => {
     const welded = exercisesInOrder(course).filter(
       ({ electrodes, position, joint }) =>
         electrodes.length > 0 && position.length > 0 && joint.length > 0,
@@ -31,7 +31,7 @@ export const oneStepAtATime: Rule = {
       const both = fresh.includes('position') && fresh.includes('joint');
       return {
         holds: !both && fresh.length < 3,
-        says: `${exercise.slug}: new ${fresh.length === 0 ? 'is none of them' : `are ${fresh.join(', ')}`}`.replace(
+        says: `${name('exercise', exercise.slug)}: new ${fresh.length === 0 ? 'is none of them' : `are ${fresh.join(', ')}`}`.replace(
           /are (?=[^,]*$)/,
           'is ',
         ),

@@ -7,7 +7,7 @@ export const practisedAndAssessed: Rule = {
   sentence:
     'Every skill that is introduced is practiced by an exercise, and assessed by one, in its lesson or later.',
   why: 'A skill that nobody asks for at the booth is only a sentence.',
-  look: (course) => {
+  look: (course, name) => {
     const exercises = exercisesInOrder(course);
     return [...introducedIn(course)].flatMap(([skill, home]) => {
       const from = placeOf(course, home.slug);
@@ -16,7 +16,7 @@ export const practisedAndAssessed: Rule = {
         const found = later.find(has);
         return {
           holds: found !== undefined,
-          says: `${skill} of ${home.slug} is ${found ? `${verb} by ${found.slug}` : `not ${verb}`}`,
+          says: `${name('skill', skill)} of ${name('lesson', home.slug)} is ${found ? `${verb} by ${name('exercise', found.slug)}` : `not ${verb}`}`,
           at: found
             ? { page: 'exercise', id: found.slug, part, sentence: home.skills[skill] }
             : { page: 'lesson', id: home.slug, part: 'booth-exercise' },

@@ -9,17 +9,18 @@ export const safetyGateFirst: Rule = {
   sentence:
     'Before any electrode burns, an exercise without one assesses every skill of the lessons that name the hazards of the arc.',
   why: 'Who has not shown that he can keep safe does not strike.',
-  look: (course) => {
+  look: (course, name) => {
     const inOrder = exercisesInOrder(course);
     const firstArc = inOrder.findIndex(({ electrodes }) => electrodes.length > 0);
     const before = firstArc < 0 ? inOrder : inOrder.slice(0, firstArc);
     const arc = inOrder[firstArc];
+    const first = arc ? name('exercise', arc.slug) : 'any arc';
     const named = ofTheArc.map((hazard): Finding => {
       const home = course.lessons.find(({ hazards }) => hazards.includes(hazard));
       return {
         holds:
           home !== undefined && (!arc || placeOf(course, home.slug) <= placeOf(course, arc.lesson)),
-        says: `${hazard} is named ${home ? `in ${home.slug}` : 'nowhere'}`,
+        says: `${name('hazard', hazard)} is named ${home ? `in ${name('lesson', home.slug)}` : 'nowhere'}`,
         at: home
           ? { page: 'lesson', id: home.slug, part: 'hazards-first' }
           : { page: 'lesson', id: course.lessons[0]?.slug ?? '' },
@@ -33,8 +34,8 @@ export const safetyGateFirst: Rule = {
       return {
         holds: gate !== undefined,
         says: gate
-          ? `${skill} is assessed by ${gate.slug} before ${arc?.slug ?? 'any arc'}`
-          : `${skill} of ${lesson.slug} is not assessed before ${arc?.slug ?? 'any arc'}`,
+          ? `${name('skill', skill)} is assessed by ${name('exercise', gate.slug)} before ${first}`
+          : `${name('skill', skill)} of ${name('lesson', lesson.slug)} is not assessed before ${first}`,
         at: gate
           ? { page: 'exercise', id: gate.slug, part: 'assesses', sentence: lesson.skills[skill] }
           : { page: 'lesson', id: lesson.slug, part: 'booth-exercise' },

@@ -8,7 +8,7 @@ export const spacedBeforeTest: Rule = {
   id: 'spaced-before-test',
   sentence: `Between the first exercise of an earlier lesson's skill and a test groove that asks for it lie at least ${evening} hours at the booth, and so a night.`,
   why: 'Practice spread over days holds better than the same practice in one go.',
-  look: (course) => {
+  look: (course, name) => {
     const introduced = introducedIn(course);
     const inOrder = exercisesInOrder(course);
     const hoursBefore = (index: number) =>
@@ -23,7 +23,7 @@ export const spacedBeforeTest: Rule = {
         return [
           {
             holds: hours >= evening,
-            says: `${exercise.slug} asks for ${skill} of ${home.slug}, ${hours} booth hours after it began`,
+            says: `${name('exercise', exercise.slug)} asks for ${name('skill', skill)} of ${name('lesson', home.slug)}, ${hours} booth hours after it began`,
             at: {
               page: 'exercise',
               id: exercise.slug,

@@ -13,7 +13,7 @@ export const trainedBeforeTested: Rule = {
   sentence:
     'Every position is trained before a groove is judged in it; a fixed pipe, in each position that it passes through.',
   why: 'A test in a position that was never practiced measures luck, and uses up steel.',
-  look: (course) => {
+  look: (course, name) => {
     const inOrder = exercisesInOrder(course);
     return inOrder.flatMap((exercise, index) => {
       if (!isTest(exercise)) return [];
@@ -26,7 +26,7 @@ export const trainedBeforeTested: Rule = {
         .flatMap((position) => alongThePipe[position] ?? [position])
         .map((position) => ({
           holds: trained.has(position),
-          says: `${exercise.slug} tests ${position}, ${trained.has(position) ? 'trained earlier' : 'not trained before'}`,
+          says: `${name('exercise', exercise.slug)} tests ${position}, ${trained.has(position) ? 'trained earlier' : 'not trained before'}`,
           at: { page: 'exercise', id: exercise.slug } as const,
         }));
     });
