@@ -1,5 +1,6 @@
 /** Judges the readings of one coupon against the limits of its exercise: point by point, then in all. */
 import type { SheetPoint } from '../booth/exercise-sheet.ts';
+import { printReading } from '../text/print-reading.ts';
 import { printStated, readQuantity } from '../text/quantity-text.ts';
 import { quoted } from '../text/quoted.ts';
 import { convert, type System, type Unit, unitFor, unitOf } from '../units.ts';
@@ -112,7 +113,7 @@ function measured(
   // Sizes are typed in either system; a billionth of one is no difference that a gauge knows.
   const near = 1e-9 * Math.max(1, Math.abs(bound.value));
   const good = sense === 'at least' ? worst >= bound.value - near : worst <= bound.value + near;
-  const shown = `{${plain(worst, bound.unit, system)}}`;
+  const shown = `{${plain(worst, bound, system)}}`;
   const which =
     readings.length === 1
       ? 'Read'
@@ -124,10 +125,11 @@ function measured(
   };
 }
 
-/** A value in the reader's unit, as our own sentences hold it. */
-function plain(value: number, unit: Unit, system: System): string {
+/** A reading in the reader's unit, as our own sentences hold it. */
+function plain(value: number, bound: Bound, system: System): string {
+  const { unit } = bound;
   const to = unitOf(unit).system === undefined ? unit : unitFor(unit, system);
-  const text = printStated(convert(value, unit, to), to);
+  const text = printReading(convert(value, unit, to), to, convert(bound.value, unit, to));
   const number = /^[−\d./-]+/.exec(text)?.[0] ?? '0';
   return `${number} ${to}`;
 }

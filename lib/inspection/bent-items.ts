@@ -2,6 +2,7 @@
 import type { Citation, Printed } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 import { bendD11, bendIX } from '../tables/bend-limits.ts';
+import { printReading } from '../text/print-reading.ts';
 import { printStated } from '../text/quantity-text.ts';
 import type { System } from '../units.ts';
 
@@ -26,20 +27,24 @@ const flawed = ({ cause }: Opening) => cause !== 'none seen';
 
 const told = (pair: PrintedFigure) =>
   `{${printStated(pair.us, 'in').replace(/\s*in$/u, '')} in|${pair.metric} mm}`;
-const tell = (value: number, system: System) =>
-  printStated(value, system === 'us' ? 'in' : 'mm').replace('\u00a0', ' ');
+const unit = (system: System) => (system === 'us' ? 'in' : 'mm');
+const plainSpace = (text: string) => text.replace('\u00a0', ' ');
+const tell = (value: number, system: System, limit?: Pair) =>
+  plainSpace(
+    limit ? printReading(value, unit(system), limit[system]) : printStated(value, unit(system)),
+  );
 const inSystem = ({ value, system }: Printed, wanted: System) =>
   system === wanted ? value : wanted === 'us' ? value / 25.4 : value * 25.4;
 
 /** The largest of them as a reading, in the system it was measured in. */
-function largest(openings: readonly Opening[]): string {
+function largest(openings: readonly Opening[], limit?: Pair): string {
   const [first, ...rest] = openings;
   if (!first) return 'none';
   const { size } = rest.reduce(
     (best, one) => (inSystem(one.size, 'us') > inSystem(best.size, 'us') ? one : best),
     first,
   );
-  return tell(size.value, size.system);
+  return tell(size.value, size.system, limit);
 }
 
 function oneByOne(
@@ -56,7 +61,7 @@ function oneByOne(
     code,
     item,
     verdict: bad ? otherwise : 'pass',
-    reading: largest(openings),
+    reading: largest(openings, limit),
     limit: text,
     cite,
   };
@@ -86,7 +91,7 @@ export function itemsD11(all: readonly Opening[]): BentItem[] {
       code: 'AWS D1.1',
       item: 'Openings added up',
       verdict: total > sum[system] * touch ? 'fail' : 'pass',
-      reading: counted.length === 0 ? 'none' : tell(Number(total.toFixed(4)), system),
+      reading: counted.length === 0 ? 'none' : tell(Number(total.toFixed(4)), system, sum),
       limit: `those longer than ${told(countedFrom)}, up to ${told(most)}, add up to at most ${told(sum)}`,
       cite,
     },

@@ -4,6 +4,7 @@
  */
 import type { Citation, Printed } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
+import { printReading } from '../text/print-reading.ts';
 import { printStated } from '../text/quantity-text.ts';
 import type { System } from '../units.ts';
 import type { Reading, YesNo } from './gauge-readings.ts';
@@ -25,9 +26,15 @@ export const isWithin = (value: number, limit: number): boolean => value <= limi
 /** At least the limit. */
 export const reaches = (value: number, limit: number): boolean => value >= limit * (1 - slack);
 
-/** A size as its gauge reads it, such as `1/32 in`. */
-export const printSize = (value: number, system: System): string =>
-  printStated(value, system === 'us' ? 'in' : 'mm').replace('\u00a0', ' ');
+/**
+ * A size as its gauge reads it, such as `1/32 in`; beside a limit with as many figures as show on
+ * which side of it the size lies.
+ */
+export const printSize = (value: number, system: System, limit?: PrintedFigure): string => {
+  const unit = system === 'us' ? 'in' : 'mm';
+  const text = limit ? printReading(value, unit, limit[system]) : printStated(value, unit);
+  return text.replace('\u00a0', ' ');
+};
 
 /** A limit in a sentence, as it is printed in each system: see `text/say.ts`. */
 export const saidLimit = ({ us, metric }: PrintedFigure): string =>
@@ -52,7 +59,7 @@ export function atMost(
 ): Item {
   if (!reading) return unread(item, limit, cite);
   const verdict = isWithin(reading.value, largest[reading.system]) ? 'pass' : 'fail';
-  return { item, verdict, reading: printSize(reading.value, reading.system), limit, cite };
+  return { item, verdict, reading: printSize(reading.value, reading.system, largest), limit, cite };
 }
 
 /** What the eye finds or does not find; `wanted` is the answer that passes. */

@@ -30,6 +30,8 @@ it('adds openings up in the system that they were measured in, the larger named 
   expect(sum('2 mm', '1/16 in')).toContain('Openings added up: 0.141 in');
   expect(sum('2 mm', '1/16 in')).toContain('Largest opening: 2 mm');
   expect(sum('1 mm', '1/16 in')).toContain('Largest opening: 1/16 in');
+  // Beside 1/8 in, three figures would read as on the limit.
+  expect(sum('0.12504 in')).toContain('Largest opening: 0.12504 in');
 });
 
 describe.each([

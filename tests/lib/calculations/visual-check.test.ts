@@ -53,6 +53,20 @@ describe('undercut deeper than 1/32 in on plate thinner than 1 in', () => {
   });
 });
 
+it('tells a reading with as many figures as show on which side of its limit it lies', () => {
+  const answered = answer(visualCheck, {
+    ...coupon,
+    thickness: '3/8 in',
+    undercutDepth: '0.0313 in',
+  });
+  const { items } = (answered.ok ? answered.results : {}) as {
+    items: { item: string; reading: string; verdict: string }[];
+  };
+  expect(items).toContainEqual(
+    expect.objectContaining({ item: 'Undercut', verdict: 'fail', reading: '0.0313 in' }),
+  );
+});
+
 it('finds the worst window as sliding it by small steps does', () => {
   const place: fc.Arbitrary<Place> = fc
     .record({ from: fc.nat(400), length: fc.integer({ min: 1, max: 60 }) })

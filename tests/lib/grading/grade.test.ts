@@ -78,6 +78,10 @@ describe('a reading', () => {
       'The least of 2 readings is 19/64\u00a0in; at least 5/16\u00a0in is asked',
     );
   });
+  it('is told with as many figures as show on which side of the limit it lies', () => {
+    const reason = one(undercut, '0.8 mm', standardRubric, 'us')?.reason ?? '';
+    expect(speak(reason, 'us')).toBe('Read 0.0315\u00a0in; at most 1/32\u00a0in is asked');
+  });
   it('is judged as a spreadsheet would: the worst alone decides', () => {
     const sixtyFourths = fc.array(fc.nat(64), { minLength: 1, maxLength: 6 });
     fc.assert(
