@@ -29,7 +29,7 @@ const told = (pair: PrintedFigure) =>
   `{${printStated(pair.us, 'in').replace(/\s*in$/u, '')} in|${pair.metric} mm}`;
 const unit = (system: System) => (system === 'us' ? 'in' : 'mm');
 const plainSpace = (text: string) => text.replace('\u00a0', ' ');
-const tell = (value: number, system: System, limit?: Pair) =>
+const tell = (value: number, system: System, limit?: PrintedFigure) =>
   plainSpace(
     limit ? printReading(value, unit(system), limit[system]) : printStated(value, unit(system)),
   );
@@ -37,7 +37,7 @@ const inSystem = ({ value, system }: Printed, wanted: System) =>
   system === wanted ? value : wanted === 'us' ? value / 25.4 : value * 25.4;
 
 /** The largest of them as a reading, in the system it was measured in. */
-function largest(openings: readonly Opening[], limit?: Pair): string {
+function largest(openings: readonly Opening[], limit?: PrintedFigure): string {
   const [first, ...rest] = openings;
   if (!first) return 'none';
   const { size } = rest.reduce(
