@@ -66,7 +66,8 @@ async function openTab(scripts: boolean): Promise<Tab> {
     baseURL: origin,
     javaScriptEnabled: scripts,
   });
-  context.setDefaultTimeout(10_000);
+  // Long, since a busy machine may be twenty times slower; what never comes fails all the same.
+  context.setDefaultTimeout(40_000);
   // Its downloads would mix with those of the page; offline.test.ts has tabs of its own.
   if (scripts) await context.addInitScript(takeServiceWorkersAway);
   if (scripts) await context.addInitScript(reportPolicyViolations);

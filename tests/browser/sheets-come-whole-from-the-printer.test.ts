@@ -44,7 +44,8 @@ async function measureTheSample(page: Page): Promise<void> {
 }
 
 const sheets: Record<string, Sheet> = {
-  'lesson handout': { path: 'lessons/groove-1g/', pages: 7 },
+  'longest lesson handout': { path: 'lessons/groove-1g/', pages: 5 },
+  'lesson handout of two leaves': { path: 'lessons/fillet-2f/', pages: 4 },
   'booth sheet': {
     path: 'booth/?booth.exercise=fillet-2f&booth.current=128A',
     pages: 1,
@@ -61,7 +62,7 @@ const sheets: Record<string, Sheet> = {
   },
   'class board': {
     path: 'board/',
-    pages: 5,
+    pages: 3,
     make: async (page) => {
       await page.getByRole('button', { name: 'Show the demo class' }).click();
     },
