@@ -101,4 +101,17 @@ describe('bead-overlap', () => {
     expect(said(30)?.join()).toContain('just fills');
     expect(said(50)?.join()).toContain('higher than one bead');
   });
+
+  it('counts a spacing that just is one of the two as within it', () => {
+    const said = (pitch: number) => {
+      const found = { pitch, flatTopPitch: 0.25, tangentPitch: 0.28 };
+      return beadOverlap.notes?.({} as never, found as never).map(({ text }) => text.slice(0, 20));
+    };
+    const [closer, between, wider] = [
+      'Closer than the flat',
+      'Between the tangent ',
+      'That is wider than t',
+    ];
+    expect([0.25, 0.251, 0.28, 0.281].map(said)).toEqual([[closer], [between], [between], [wider]]);
+  });
 });

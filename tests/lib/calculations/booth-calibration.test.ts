@@ -32,6 +32,30 @@ describe('booth-calibration', () => {
     expect(boothCalibration.compute({ readings, wanted: 140 }).setDial).toBe(152);
   });
 
+  it('takes the reading listed first where two lie equally near (our choice)', () => {
+    const [low, high] = [
+      { dial: 100, meter: 96 },
+      { dial: 120, meter: 104 },
+    ];
+    const setDial = (...readings: { dial: number; meter: number }[]) =>
+      boothCalibration.compute({ readings, wanted: 100 }).setDial;
+    expect(setDial(low, high)).toBe(104);
+    expect(setDial(high, low)).toBe(116);
+  });
+
+  it('tells the mean offset and how far the offsets lie apart', () => {
+    // −4, −16 and −10: −10 in the mean, 12 from end to end.
+    const found = boothCalibration.compute({
+      readings: [
+        { dial: 100, meter: 96 },
+        { dial: 200, meter: 184 },
+        { dial: 150, meter: 140 },
+      ],
+      wanted: undefined,
+    });
+    expect(found).toMatchObject({ offset: -10, spread: 12, setDial: undefined });
+  });
+
   it('says when the dial is off unevenly, and when it is far off', () => {
     const cautions = (readings: { dial: number; meter: number }[]) =>
       boothCalibration

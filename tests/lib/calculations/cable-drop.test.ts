@@ -57,4 +57,27 @@ describe('cable-drop', () => {
     expect(warned(160)).toBe(false);
     expect(warned(170)).toBe(true);
   });
+
+  // Ohm's law: U = R·I, out and back; 0.386 Ω in a kilometer of 50 mm² (IEC 60228, from memory).
+  it('is the resistance of its length in feet, times the current', () => {
+    const { drop, longest } = cableDrop.compute({ gauge: '50 mm2', length: 200, current: 250 });
+    expect(drop).toBeCloseTo((0.386 / 1000) * 200 * 0.3048 * 250, 9);
+    expect(longest).toBeCloseTo(4 / ((0.386 / 1000) * 250) / 0.3048, 9);
+  });
+
+  it('tells which row it took, and how warm its copper is', () => {
+    const said = (gauge: Gauge) => cableDrop.compute({ gauge, length: 10, current: 100 }).because;
+    expect(said('50 mm2')).toMatchObject([
+      {
+        kind: 'row',
+        text: expect.stringMatching(/^50 mm² copper has 0\.386 Ω in \{1000 m\} at \{20 degC\}/),
+      },
+    ]);
+    for (const gauge of gauges.filter((one) => one.endsWith('AWG'))) {
+      const [row] = said(gauge);
+      const [, ohms = ''] =
+        /^\S+ AWG copper has (\S+) Ω in \{1000 ft\}, warm/.exec(row?.text ?? '') ?? [];
+      expect(Number(ohms) / 304.8).toBeCloseTo(ohmsPerMeter(gauge), 12);
+    }
+  });
 });

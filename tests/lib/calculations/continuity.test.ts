@@ -127,6 +127,32 @@ describe('a qualification', () => {
       lastUse: '2026-06-30, used',
     });
   });
+  it('is not kept by another process, nor by a use before the test, and says so of these alone', () => {
+    const typed = {
+      code: 'AWS D1.1',
+      process: 'SMAW',
+      qualified: '2026-01-10',
+      uses: [
+        { process: 'GTAW', on: '2026-06-01' },
+        ...uses('2025-12-01', '2026-01-10', '2026-03-01', '2026-08-02', '2026-08-03'),
+      ],
+      on: '2026-08-02',
+    };
+    const answered = answer(continuity, typed);
+    expect(answered).toMatchObject({
+      results: { state: 'current', lastUse: '2026-08-02, used', currentUntil: '2027-02-02' },
+    });
+    const said = (kind: string) =>
+      answered.ok && answered.because.filter((one) => one.kind === kind).map(({ text }) => text);
+    expect(said('passed')).toEqual([
+      '2026-06-01: GTAW does not keep SMAW.',
+      '2025-12-01 lies before the test.',
+      '2026-08-03 lies after the day you ask about.',
+    ]);
+    expect(said('caution')).toEqual([]);
+    const without = answer(continuity, { ...typed, uses: typed.uses.slice(0, 1) });
+    expect(without).toMatchObject({ results: { state: 'ended', currentUntil: '2026-07-10' } });
+  });
   it('has no state before its test', () => {
     expect(ask({ qualified: '2026-01-10', on: '2026-01-09' })).toMatchObject([{ field: 'on' }]);
   });

@@ -34,6 +34,31 @@ describe('cooling-time', () => {
     );
   });
 
+  // Plate handbook, formulas 3.1 and 3.2 (the same in EN 1011-2 annex D), worked by hand in full.
+  it.each([
+    // 6600·(1/480 − 1/780) = 5.28846; 4214·10⁵·(1/480² − 1/780²) = 1136.357; √(1136.357/5.28846) = 14.659
+    [1, 20, 5.28846, 1136.357, 14.659],
+    // 5950·2·(1/350 − 1/650) = 15.6923; 3655·10⁵·4·(1/350² − 1/650²) = 8474.34; root of the ratio 23.239
+    [2, 150, 15.6923, 8474.34, 23.239],
+  ])(
+    'cools %d kJ/mm from %d °C as worked by hand',
+    (heatInput, startTemperature, thick, thin, turns) => {
+      const at = (thickness: number) =>
+        coolingTime.compute({ heatInput, startTemperature, thickness, ...plain });
+      expect(at(turns + 0.01)).toMatchObject({
+        regime: 'thick plate',
+        time: expect.closeTo(thick, 3),
+      });
+      for (const thickness of [2, 10, turns - 0.01]) {
+        expect(at(thickness).regime).toBe('thin plate');
+        expect((at(thickness).time * thickness ** 2) / thin).toBeCloseTo(1, 5);
+      }
+      expect(at(10).transitionThickness).toBeCloseTo(turns, 3);
+      expect(at(400).because[0]?.text).toMatch(/^Thick plate: .*6700 − 5·T₀/);
+      expect(at(2).because[0]?.text).toMatch(/^Thin plate: .*4300 − 4\.3·T₀/);
+    },
+  );
+
   // EN 1011-2, annex D (from memory): F2 and F3 are factors of the time; a fillet in a tee has both
   // below 1.
   it('takes as much longer as the shape factor of its regime says, whatever the other', () => {

@@ -27,6 +27,13 @@ describe('cut-plan', () => {
     expect(waste).toBeCloseTo(100 / 3, 9);
   });
 
+  it('plans ten thousand pieces, and not one more', () => {
+    const thousands = Array.from({ length: 10 }, (): [string, string] => ['1 in', '1000']);
+    // 20 pieces to a bar of 20 in without a kerf.
+    expect(plan(thousands, '20 in')).toMatchObject({ bars: 500, waste: 0, proven: true });
+    expect(() => plan([...thousands, ['1 in', '1']], '20 in')).toThrow('up to 10000 pieces');
+  });
+
   it('counts the trim as waste', () => {
     expect(plan([['8 in', '2']], '20 in', '2 in')).toMatchObject({
       bars: 1,

@@ -74,5 +74,14 @@ describe('fillet-profile', () => {
     expect(said(1, 0.19)).not.toContain('more than that');
     expect(said(1, 0.2)).toContain('more than that');
     expect(said(0.3125, -0.03)).toContain('no convexity');
+    expect(said(0.3125, 0)).not.toContain('no convexity');
+  });
+
+  it('ends at a half circle, and at the quarter circle that touches both plates', () => {
+    // Chord √2 of a leg of 1: its half is the radius; the hollow arc about the far corner dips 1 − 1/√2.
+    expect(area({ leg: 1, bulge: Math.SQRT2 / 2 })).toBeCloseTo(0.5 + Math.PI / 4, 9);
+    expect(area({ leg: 1, bulge: Math.SQRT1_2 - 1 })).toBeCloseTo(1 - Math.PI / 4, 9);
+    for (const bulge of [Math.SQRT2 / 2 + 1e-9, Math.SQRT1_2 - 1 - 1e-9])
+      expect(() => area({ leg: 1, bulge })).toThrow(/^A face/);
   });
 });

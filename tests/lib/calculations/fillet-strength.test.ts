@@ -34,6 +34,58 @@ describe('fillet-strength', () => {
     );
   });
 
+  // AISC Manual, equations 8-2a and 8-2b (from memory): 1.392 and 0.928 kip for each inch and each
+  // sixteenth of leg, E70.
+  it('is 1.392 kip by design and 0.928 allowed, for each inch, sixteenth and weld', () => {
+    for (const [sixteenths, length, welds] of [
+      [3, 10, 1],
+      [5, 8, 2],
+      [8, 50, 4],
+    ] as const) {
+      const { design, allowable, effectiveLength } = filletStrength.compute({
+        leg: sixteenths / 16,
+        length,
+        welds,
+        electrodeStrength: 70,
+        loadAngle: 0,
+      });
+      expect(effectiveLength).toBe(length);
+      expect(design / (sixteenths * length * welds)).toBeCloseTo(1.392, 3);
+      expect(allowable / (sixteenths * length * welds)).toBeCloseTo(0.928, 3);
+    }
+  });
+
+  // AISC 360-05, J2.2b: β = 1.2 − 0.002·l/w ≤ 1; beyond 300 w an effective length of 180 w.
+  it.each([
+    [99, 99],
+    [100, 100],
+    [150, 135],
+    [200, 160],
+    [300, 180],
+    [301, 180],
+    [1000, 180],
+  ])('counts of %d legs of length %d', (legs, counted) => {
+    const given = { welds: 1, electrodeStrength: 70, loadAngle: 0 };
+    for (const leg of [0.25, 0.5])
+      expect(
+        filletStrength.compute({ ...given, leg, length: legs * leg }).effectiveLength / leg,
+      ).toBeCloseTo(counted, 9);
+  });
+
+  // AISC 360-05, J2.4: 1 + 0.50·sin^1.5 θ, at 30° 1 + 0.5·0.5^1.5.
+  it.each([
+    [0, 1],
+    [30, 1.176777],
+    [45, 1.297302],
+    [90, 1.5],
+  ])('gains at %d° the factor %d', (loadAngle, factor) => {
+    const given = { leg: 0.25, length: 10, welds: 1, electrodeStrength: 70 };
+    const along = filletStrength.compute({ ...given, loadAngle: 0 });
+    const turned = filletStrength.compute({ ...given, loadAngle });
+    expect(turned.directionFactor).toBeCloseTo(factor, 6);
+    expect(turned.nominal / along.nominal).toBeCloseTo(factor, 6);
+  });
+
   it('warns of a weld shorter than four legs', () => {
     const warned = (length: number) => {
       const given = { leg: 0.25, length, welds: 1, electrodeStrength: 70, loadAngle: 0 };
