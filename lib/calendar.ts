@@ -15,7 +15,7 @@ export const daysBetween = (from: string, to: string): number => (at(to) - at(fr
  * six months from August 31 end on the last of February.
  */
 export function addMonths(day: string, months: number): string {
-  const [year = 0, month = 0, date = 0] = day.split('-').map(Number);
+  const [year, month, date] = day.split('-').map(Number) as [number, number, number];
   const last = new Date(Date.UTC(year, month + months, 0)).getUTCDate();
   return written(Date.UTC(year, month - 1 + months, Math.min(date, last)));
 }

@@ -21,17 +21,18 @@ export function writeCsv(columns: readonly string[], rows: readonly (readonly Ce
   return `\uFEFF${lines.join('\r\n')}\r\n`;
 }
 
-export type CsvRead = { ok: true; rows: Record<string, string>[] } | { ok: false; problem: string };
+type Row<C extends string, O extends string> = Record<C, string> & Partial<Record<O, string>>;
+export type CsvRead<Row> = { ok: true; rows: Row[] } | { ok: false; problem: string };
 
 /**
  * Rows by column name. Column names are compared without case; columns that are not asked for are
  * left out; `optional` ones may be missing. Reads commas, semicolons and tabs, whichever the first line holds most of.
  */
-export function readCsv(
+export function readCsv<C extends string, O extends string = never>(
   text: string,
-  columns: readonly string[],
-  optional: readonly string[] = [],
-): CsvRead {
+  columns: readonly C[],
+  optional: readonly O[] = [],
+): CsvRead<Row<C, O>> {
   const bare = text.replace(/^\uFEFF/, '');
   const [head = ''] = bare.split(/\r?\n/, 1);
   const mark = [',', ';', '\t'].reduce((best, it) =>
@@ -51,10 +52,14 @@ export function readCsv(
     ok: true,
     rows: rows
       .filter((row) => row.some((cell) => cell.trim() !== ''))
-      .map((row) =>
-        Object.fromEntries(
-          wanted.map((column) => [column, (row[place(column)] ?? '').trim().replace(guarded, '')]),
-        ),
+      .map(
+        (row) =>
+          Object.fromEntries(
+            wanted.map((column) => [
+              column,
+              (row[place(column)] ?? '').trim().replace(guarded, ''),
+            ]),
+          ) as Row<C, O>,
       ),
   };
 }

@@ -95,7 +95,8 @@ function readAll(found: Found, inputs: Inputs, typed: Typed, path: string) {
 function readOne(found: Found, input: Input, typed: TypedValue | undefined, field: string) {
   const { label } = input;
   if ('list' in input) return readList(found, input, typed, field);
-  const text = typed ?? ('default' in input ? input.default : '') ?? '';
+  const standard = 'default' in input ? input.default : undefined;
+  const text = typed ?? standard ?? '';
   if (text === '') return input.optional ? undefined : refuse(found, field, `${label} is missing`);
   if (typeof text !== 'string' && typeof text !== 'number')
     return refuse(found, field, `${label} needs one value`);

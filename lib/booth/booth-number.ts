@@ -37,10 +37,13 @@ export function readBoothNumber(
       `must be at ${value < min ? 'least' : 'most'} {${written(bound, it.unit)}}: ${why}`,
     );
   }
-  const number = /^[\s+\-−\d.,/½¼¾⅛⅜⅝⅞]+/.exec(typed.replaceAll('\u00a0', ' '))?.[0].trim() ?? '';
   const unit = reading.unit === 'percent' ? '' : reading.unit;
-  return { ok: true, text: `${number.replace(/\s+/g, '-')}${unit}` };
+  return { ok: true, text: `${numberOf(typed).replace(/\s+/g, '-')}${unit}` };
 }
+
+/** The number at the beginning of a text that was read, without its unit. */
+const numberOf = (text: string): string =>
+  text.replace(/^([\s+\-−\d.,/½¼¾⅛⅜⅝⅞]+(?:[eE][+-]?\d+)?).*$/s, '$1').trim();
 
 const written = (value: number, unit: string): string => {
   const rule = unit === 'in' ? ruleOf(value) : undefined;
@@ -55,9 +58,8 @@ export function shownBoothNumber(word: BoothWordInLink, text: string): Record<Sy
   if ('problem' in reading) return { us: text, metric: text };
   const { value, unit } = reading;
   const own = unitOf(unit).system;
-  const number = /^[+\-−\d.,/½¼¾⅛⅜⅝⅞]+/.exec(text)?.[0] ?? text;
   const inSystem = (system: System) => {
-    if (own === undefined || own === system) return `${number}\u00a0${unitSign(unit)}`;
+    if (own === undefined || own === system) return `${numberOf(text)}\u00a0${unitSign(unit)}`;
     const to = unitFor(unit, system);
     return printStated(convert(value, unit, to), to);
   };

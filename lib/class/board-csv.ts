@@ -46,26 +46,26 @@ export function readBoardCsv(
   const problems: string[] = [];
   let read = 0;
   for (const [at, row] of table.rows.entries()) {
-    const name = (row.learner ?? '').slice(0, 200);
+    const name = row.learner.slice(0, 200);
     const slip = (what: string) => problems.push(`Row ${at + 1}: ${what}`);
-    const tested = dayOf(row.tested ?? '');
-    const lastWelded = dayOf(row['last welded'] ?? '');
+    const tested = dayOf(row.tested);
+    const lastWelded = dayOf(row['last welded']);
     const gate = row.gate === undefined ? undefined : dayOf(row.gate);
-    const caughtUp = Number((row['caught up min'] ?? '').replace(',', '.') || 0);
+    const caughtUp = Number(row['caught up min'].replace(',', '.'));
     if (name === '') slip('no learner is named');
-    else if ((row.at ?? '') !== '' && !exercises.some(({ slug }) => slug === row.at))
-      slip(`there is no exercise ${quoted(row.at ?? '', 40)}`);
+    else if (row.at !== '' && !exercises.some(({ slug }) => slug === row.at))
+      slip(`there is no exercise ${quoted(row.at, 40)}`);
     else if ('problem' in tested) slip(`day of the test ${tested.problem}`);
     else if ('problem' in lastWelded) slip(`day of the last weld ${lastWelded.problem}`);
     else if (gate && 'problem' in gate) slip(`day of the safety gate ${gate.problem}`);
     else if (!(caughtUp >= 0 && caughtUp <= 100_000))
-      slip(`${quoted(row['caught up min'] ?? '', 40)} is no number of minutes`);
+      slip(`${quoted(row['caught up min'], 40)} is no number of minutes`);
     else {
       read += 1;
       const known = learners.get(name) ?? newLearner(name);
       learners.set(name, {
         ...known,
-        at: row.at ?? '',
+        at: row.at,
         caughtUp,
         tested: tested.day,
         lastWelded: lastWelded.day,

@@ -16,6 +16,6 @@ export function readField(input: Input, text: string, system: System = 'us'): Fi
     compute: () => ({ because: [] }),
   };
   const answered = answer(one, { field: text }, system);
-  if (!answered.ok) return { problem: answered.problems[0]?.text ?? 'cannot be read' };
+  if (!answered.ok) return { problem: answered.problems.map(({ text }) => text).join('. ') };
   return { value: answered.values.field as number | string };
 }

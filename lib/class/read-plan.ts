@@ -25,6 +25,13 @@ const standard = (name: SettingName): string => {
   return typeof example === 'string' ? example : example.us;
 };
 
+/** A standard value, which can always be read. */
+function readStandard(name: SettingName): number | string {
+  const read = readField(settings[name], standard(name));
+  if ('problem' in read) throw new TypeError(`standard value: ${read.problem}`);
+  return read.value;
+}
+
 /**
  * Lengths come out in inches, times in hours, shares as fractions of one. Throws for nothing that
  * was typed.
@@ -37,8 +44,7 @@ export function readPlan(plan: ClassPlan, exercises: readonly ClassExercise[]): 
     const read = readField(settings[name], text || standard(name), text ? plan.units : 'us');
     if ('value' in read) return read.value;
     problems.set(name, `${read.problem}. Counted with ${standard(name)} until it can be read`);
-    const fallback = readField(settings[name], standard(name));
-    return 'value' in fallback ? fallback.value : 0;
+    return readStandard(name);
   };
   const share = (name: SettingName) => number(name) / 100;
   const hours = (name: SettingName) => number(name) / 60;
@@ -78,7 +84,7 @@ export function readPlan(plan: ClassPlan, exercises: readonly ClassExercise[]): 
   const turns = exercises.flatMap((exercise): Turn[] => {
     const row = plan.exercises.find((it) => it.exercise === exercise.slug);
     if (!row) return [];
-    const field = (name: TurnField, otherwise: number | undefined) => {
+    const field = <T extends number | undefined>(name: TurnField, otherwise: T): number | T => {
       const text = row[name].trim();
       if (text === '') return otherwise;
       const read = readField(turnFields[name] as Input, text, plan.units);
@@ -94,9 +100,9 @@ export function readPlan(plan: ClassPlan, exercises: readonly ClassExercise[]): 
     return [
       {
         exercise,
-        attempts: field('attempts', exercise.attempts) ?? 0,
-        learners: field('learners', learners) ?? 0,
-        minutes: field('minutes', exercise.minutes) ?? 0,
+        attempts: field('attempts', exercise.attempts),
+        learners: field('learners', learners),
+        minutes: field('minutes', exercise.minutes),
         repeats: percent === undefined ? repeats : percent / 100,
         ...(week !== undefined && week <= last && { week }),
       },

@@ -6,13 +6,16 @@ export function stillAhead(
   { learners }: Pick<ClassBoard, 'learners'>,
   slugs: readonly string[],
 ): Map<string, number> {
-  const ahead = new Map(slugs.map((slug) => [slug, 0]));
-  for (const { at, coupons } of learners) {
-    const passed = new Set(
+  const left = learners.map(({ at, coupons }) => ({
+    from: slugs.indexOf(at),
+    passed: new Set(
       coupons.filter(({ result }) => result === 'passed').map(({ exercise }) => exercise),
-    );
-    for (const slug of slugs.slice(Math.max(0, slugs.indexOf(at))))
-      if (!passed.has(slug)) ahead.set(slug, (ahead.get(slug) ?? 0) + 1);
-  }
-  return ahead;
+    ),
+  }));
+  return new Map(
+    slugs.map((slug, place) => [
+      slug,
+      left.filter(({ from, passed }) => from <= place && !passed.has(slug)).length,
+    ]),
+  );
 }

@@ -48,7 +48,7 @@ function ovenOf(
       rods
         .filter(({ kind }) => lowHydrogen(kind))
         .reduce((sum, { kind, count }) => {
-          const tonight = (count / (evenings[at] ?? 1)) * (each.get(kind) ?? 0);
+          const tonight = (count / (evenings[at] as number)) * (each.get(kind) as number);
           return sum + Math.ceil(tonight / canPounds - 1e-9) * canPounds;
         }, 0),
     ),

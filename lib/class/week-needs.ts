@@ -21,7 +21,7 @@ export function weekNeeds(
   const issued = new Map<string, number>();
   return weeks.map(({ shares }) => {
     const needs: WeekNeeds = { attempts: [], pieces: [], rods: [] };
-    const burned = new Set<string>();
+    const burned = new Map<string, number>();
     for (const { turn, share } of shares) {
       const before = done.get(turn) ?? 0;
       const now = Math.min(1, before + share);
@@ -42,12 +42,13 @@ export function weekNeeds(
       }
       for (const { kind, count: each } of turn.exercise.rods) {
         const more = each * attemptsOf(turn) * (1 + spare[turn.exercise.stage]) * (now - before);
-        wanted.set(kind, (wanted.get(kind) ?? 0) + more);
-        burned.add(kind);
+        const sum = (wanted.get(kind) ?? 0) + more;
+        wanted.set(kind, sum);
+        burned.set(kind, sum);
       }
     }
-    for (const kind of burned) {
-      const now = Math.ceil((wanted.get(kind) ?? 0) - 1e-6);
+    for (const [kind, sum] of burned) {
+      const now = Math.ceil(sum - 1e-6);
       const more = now - (issued.get(kind) ?? 0);
       issued.set(kind, now);
       if (more > 0) needs.rods.push({ kind, count: more });

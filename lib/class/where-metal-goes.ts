@@ -33,7 +33,7 @@ export function metalParts(
   metal: readonly SectionMetal[],
   choices: MetalChoices,
 ): MetalParts {
-  const planned = metal.filter(({ plan }) => plan);
+  const planned = metal.flatMap((it) => (it.plan ? [{ ...it, plan: it.plan }] : []));
   const names = new Set(planned.map(({ section }) => section));
   const each = (of: (turn: Turn, piece: Turn['exercise']['coupon'][number]) => number) =>
     sumOf(turns, (turn) =>
@@ -51,12 +51,9 @@ export function metalParts(
   const facing = each((turn, piece) =>
     piece.pipe ? piecesOf(turn, piece, choices) * choices.facing : 0,
   );
-  const trim = sumOf(
-    planned,
-    ({ plan, stock, perInch }) => (plan?.bars ?? 0) * stock.trim * perInch,
-  );
+  const trim = sumOf(planned, ({ plan, stock, perInch }) => plan.bars * stock.trim * perInch);
   const cuts = sumOf(planned, ({ plan, stock, perInch }) =>
-    sumOf(plan?.patterns ?? [], ({ bars, pieces, used }) => {
+    sumOf(plan.patterns, ({ bars, pieces, used }) => {
       const wanted = sumOf(pieces, ({ count }) => count) * stock.kerf;
       return bars * Math.max(0, Math.min(wanted, stock.length - stock.trim - used)) * perInch;
     }),

@@ -48,7 +48,7 @@ export function skillRows(course: Curriculum): SkillRow[] {
   ];
   return [...introducedIn(course)].map(([skill, home]) => ({
     skill,
-    sentence: home.skills[skill] ?? '',
+    sentence: home.skills[skill] as string,
     introduced: home.slug,
     practised: lessonsWith(({ practises }) => practises.includes(skill)),
     assessed: lessonsWith(({ assesses }) => assesses.includes(skill)),

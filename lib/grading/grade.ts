@@ -3,7 +3,7 @@ import type { SheetPoint } from '../booth/exercise-sheet.ts';
 import { printReading } from '../text/print-reading.ts';
 import { printStated, readQuantity } from '../text/quantity-text.ts';
 import { quoted } from '../text/quoted.ts';
-import { convert, type System, type Unit, unitFor, unitOf } from '../units.ts';
+import { convert, type System, type Unit, unitFor } from '../units.ts';
 import { type Bound, boundOf } from './limit-bound.ts';
 import { limitSense, type Sense } from './limit-sense.ts';
 import { byEye, type Rubric, rubricOf } from './rubric.ts';
@@ -128,10 +128,9 @@ function measured(
 /** A reading in the reader's unit, as our own sentences hold it. */
 function plain(value: number, bound: Bound, system: System): string {
   const { unit } = bound;
-  const to = unitOf(unit).system === undefined ? unit : unitFor(unit, system);
+  const to = unitFor(unit, system);
   const text = printReading(convert(value, unit, to), to, convert(bound.value, unit, to));
-  const number = /^[−\d./-]+/.exec(text)?.[0] ?? '0';
-  return `${number} ${to}`;
+  return `${text.replace(/[^−\d./-].*$/s, '')} ${to}`;
 }
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

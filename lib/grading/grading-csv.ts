@@ -76,8 +76,7 @@ export function readGrading(
   const notes: string[] = [];
   let elsewhere = 0;
   for (const [index, row] of table.rows.entries()) {
-    const cell = (name: (typeof read)[number], longest = 200) =>
-      (row[name] ?? '').slice(0, longest);
+    const cell = (name: (typeof read)[number], longest = 200) => row[name].slice(0, longest);
     if (cell('exercise') !== slug) {
       elsewhere += 1;
       continue;

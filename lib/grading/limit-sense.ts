@@ -18,7 +18,7 @@ const noReading =
 export function limitSense({ limit, amount, metric }: SheetPoint): Sense | undefined {
   if (amount === undefined || noReading.test(limit)) return undefined;
   const figure = metric ? `{${amount}|${metric}}` : `{${amount}}`;
-  const [before = '', after] = limit.split(figure);
+  const [before, after] = limit.split(figure) as [string, string | undefined];
   if (after === undefined) return undefined;
   if (least.test(before) || after.startsWith(' or more')) return 'at least';
   return most.test(before) || after.startsWith(' at most') ? 'at most' : undefined;

@@ -21,14 +21,7 @@ const most = 500;
  * @param known ids of the lessons
  */
 export function readOwnOutline(text: string, known: readonly string[]): OutlineRead {
-  const [head = ''] = text.split(/\r?\n/, 1);
-  const optional = ['code', 'lessons'].filter((name) =>
-    head
-      .replace(/^\uFEFF/, '')
-      .split(/[,;\t]/)
-      .some((cell) => cell.trim().replaceAll('"', '').toLowerCase() === name),
-  );
-  const read = readCsv(text, ['topic', ...optional]);
+  const read = readCsv(text, ['topic'], ['code', 'lessons']);
   if (!read.ok) return read;
   if (read.rows.length === 0)
     return { ok: false, problem: 'This table has a first line and no topics below it' };
@@ -38,7 +31,7 @@ export function readOwnOutline(text: string, known: readonly string[]): OutlineR
       problem: `This table has ${read.rows.length} topics; the page takes ${most}`,
     };
   const notes: string[] = [];
-  const topics = read.rows.flatMap(({ topic = '', code = '', lessons = '' }, index): OwnTopic[] => {
+  const topics = read.rows.flatMap(({ topic, code = '', lessons = '' }, index): OwnTopic[] => {
     if (topic === '') {
       notes.push(`Row ${index + 2} has no topic and was left out`);
       return [];

@@ -92,8 +92,8 @@ const stepFor = (value: number, unit: Unit): number =>
   10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - 1);
 
 const printed = (value: number, unit: Unit): string => {
-  const [number = ''] = printStated(value, unit)
+  const number = printStated(value, unit)
     .replace('−', '-')
-    .split(/[\u00a0°%]/);
+    .replace(/[\u00a0°%].*$/, '');
   return unit === '1' ? number : `${number} ${unit}`;
 };

@@ -22,11 +22,10 @@ export function writeGiven(inputs: Inputs, given: Typed): string {
 /** What `writeGiven` wrote for the same inputs. */
 export function readGiven(inputs: Inputs, line: string): Typed {
   const texts = line.split('|');
-  const value = (name: string, text: string): TypedValue =>
-    'list' in (inputs[name] ?? {}) ? JSON.parse(text) : text;
   return Object.fromEntries(
-    Object.keys(inputs).flatMap((name, place) =>
-      texts[place] ? [[name, value(name, texts[place])]] : [],
-    ),
+    Object.entries(inputs).flatMap(([name, input], place): [string, TypedValue][] => {
+      const text = texts[place];
+      return text ? [[name, 'list' in input ? JSON.parse(text) : text]] : [];
+    }),
   );
 }

@@ -10,43 +10,36 @@ import { quoted } from './quoted.ts';
 export type Reading = { value: number; unit: Unit } | { problem: string };
 
 /** Other ways to write a unit that leave no doubt. */
-const spellings: Record<string, Unit> = {
-  '"': 'in',
-  '”': 'in',
-  inch: 'in',
-  inches: 'in',
-  "'": 'ft',
-  'in²': 'in2',
-  'mm²': 'mm2',
-  'in³': 'in3',
-  'mm³': 'mm3',
-  'cm³': 'cm3',
-  'ft³': 'ft3',
-  'm³': 'm3',
-  'kg/m³': 'kg/m3',
-  'g/cm³': 'g/cm3',
-  'lb/in³': 'lb/in3',
-  'kJ/mm³': 'kJ/mm3',
-  '°C': 'degC',
-  '° C': 'degC',
-  C: 'degC',
-  '°F': 'degF',
-  '° F': 'degF',
-  F: 'degF',
-  '°': 'deg',
-  '%': 'percent',
-  'ml/100 g': 'ml/100g',
-  'mL/100 g': 'ml/100g',
-  'mL/100g': 'ml/100g',
-  lbs: 'lb',
-  sec: 's',
-  hours: 'h',
-  hour: 'h',
-  minutes: 'min',
-  seconds: 's',
-  amps: 'A',
-  volts: 'V',
-};
+const spellings = new Map<string, Unit>(
+  Object.entries({
+    '"': 'in',
+    '”': 'in',
+    inch: 'in',
+    inches: 'in',
+    "'": 'ft',
+    '/kg': '1/kg',
+    '/lb': '1/lb',
+    '°C': 'degC',
+    '° C': 'degC',
+    C: 'degC',
+    '°F': 'degF',
+    '° F': 'degF',
+    F: 'degF',
+    '°': 'deg',
+    '%': 'percent',
+    'ml/100 g': 'ml/100g',
+    'mL/100 g': 'ml/100g',
+    'mL/100g': 'ml/100g',
+    lbs: 'lb',
+    sec: 's',
+    hours: 'h',
+    hour: 'h',
+    minutes: 'min',
+    seconds: 's',
+    amps: 'A',
+    volts: 'V',
+  } as const),
+);
 
 /** A clock time, read only where hours are asked for: elsewhere 1:30 could be minutes. */
 const clock = /^\s*(\d{1,4}):([0-5]\d)(?:\s*h)?\s*$/;
@@ -62,7 +55,8 @@ export function readQuantity(text: string, bare: Unit): Reading {
   const found = split.exec(text.replaceAll('\u00a0', ' '));
   if (!found) return { problem: `needs a number, not ${quoted(text)}` };
   const [, digits = '', rest = ''] = found;
-  const unit = rest === '' ? bare : isUnit(rest) ? rest : spellings[rest];
+  const name = rest.replace('²', '2').replace('³', '3');
+  const unit = name === '' ? bare : isUnit(name) ? name : spellings.get(name);
   if (unit === undefined) return { problem: `has an unknown unit ${quoted(rest)}` };
   if (!sameKind(unit, bare))
     return { problem: `is a ${unitOf(bare).kind}, so ${unit} does not fit` };

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { compare, nearness } from '../../lib/check.ts';
+import { compare, halfLastDigit, nearness } from '../../lib/check.ts';
 
 it.each([
   ['0.84', 0.84, undefined, 'same'],
@@ -38,4 +38,28 @@ it('tells the difference and how much would still agree', () => {
     within: 0.005,
   });
   expect(compare('0.84', 0.9, 0.1)).toMatchObject({ agrees: true, within: 0.1 });
+});
+
+it('calls near what lies within half of what agrees, and the same what a billionth parts', () => {
+  const at = (difference: number, stated = false) =>
+    nearness({ agrees: true, difference, within: 0.004 }, stated);
+  expect([0, 9e-10, -9e-10].map((off) => at(off))).toEqual(['same', 'same', 'same']);
+  expect([1.1e-9, 0.002, -0.002].map((off) => at(off))).toEqual(['close', 'close', 'close']);
+  expect([0.0021, -0.0021, 0.004].map((off) => at(off))).toEqual(['within', 'within', 'within']);
+  expect([at(0, true), at(0.001, true)]).toEqual(['same', 'stated']);
+  expect(nearness({ agrees: true }, false)).toBe('same');
+  expect(nearness({ agrees: true, difference: 1 }, false)).toBe('close');
+});
+
+it('takes a fraction for a size on a rule, which a billionth of an inch misses', () => {
+  expect(compare('3/16', 0.1875 + 9e-10).agrees).toBe(true);
+  expect(compare('3/16', 0.1875 - 1.1e-9).agrees).toBe(false);
+  expect(halfLastDigit('1-3/8')).toBe(1e-9);
+  expect(['12', ' 12.50 ', '.5', '100'].map(halfLastDigit)).toEqual([0.5, 0.005, 0.05, 0.5]);
+});
+
+it('holds a computed word against the printed one to the letter', () => {
+  expect(compare('Yes', 'yes')).toEqual({ agrees: false });
+  expect(compare('none', undefined)).toEqual({ agrees: false });
+  expect(compare('', 5)).toEqual({ agrees: false });
 });

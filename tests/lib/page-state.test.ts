@@ -46,6 +46,34 @@ describe('the address of a page', () => {
     );
   });
 
+  it('takes two hundred letters, and no more, as anything that somebody typed', () => {
+    const read = (letters: number) =>
+      readState('p', inputs, new URLSearchParams({ 'p.word': 'x'.repeat(letters) }));
+    expect(read(200)).toEqual({ state: { word: 'x'.repeat(200) }, strays: [] });
+    expect(read(201)).toEqual({ state: {}, strays: ['p.word'] });
+  });
+
+  it('leaves out what is no input, and parts the cells of a row, gaps too', () => {
+    const state = {
+      word: 'a',
+      stray: 'b',
+      toString: 'c',
+      pieces: [{ count: '2' }, { length: '8 in' }, { length: '1|2', count: '|' }, {}],
+    } as State;
+    const written = writeState('p', inputs, state);
+    expect(written).toEqual([
+      ['p.pieces', '|2'],
+      ['p.pieces', '8 in'],
+      ['p.pieces', '1/2|/'],
+      ['p.pieces', ''],
+      ['p.word', 'a'],
+    ]);
+    expect(readState('p', inputs, new URLSearchParams(written)).state).toEqual({
+      word: 'a',
+      pieces: [{ count: '2' }, { length: '8 in' }, { length: '1/2', count: '/' }, {}],
+    });
+  });
+
   it('names what it cannot use and keeps the rest', () => {
     const long = 'x'.repeat(300);
     const parameters = new URLSearchParams(

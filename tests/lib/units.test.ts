@@ -1,7 +1,16 @@
 /** Every unit against mathjs and against exact fractions where the definition is exact. */
 import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { convert, sameKind, type Unit, unitFor, unitOf, units } from '../../lib/units.ts';
+import {
+  convert,
+  isUnit,
+  sameKind,
+  type Unit,
+  unitFor,
+  unitOf,
+  unitSign,
+  units,
+} from '../../lib/units.ts';
 
 const math = create(all as NonNullable<typeof all>);
 math.createUnit({ ksi: '6.894757293168361 MPa' });
@@ -71,24 +80,101 @@ it.each(names)('shows %s in each system by a unit of that system or of both', (n
   }
 });
 
-it('pairs units that a shop reads beside each other', () => {
-  const pairs: [Unit, Unit][] = [
-    ['in', 'mm'],
-    ['ft', 'm'],
-    ['in/min', 'mm/min'],
-    ['lb', 'kg'],
-    ['degF', 'degC'],
-    ['kJ/in', 'kJ/mm'],
-    ['ksi', 'MPa'],
-  ];
-  for (const [us, metric] of pairs) {
-    expect(unitFor(us, 'metric')).toBe(metric);
-    expect(unitFor(metric, 'us')).toBe(us);
-  }
-  // A gram or a cubic centimeter goes to its own partner, not through the larger unit's.
-  expect([unitFor('g', 'us'), unitFor('cm3', 'us'), unitFor('lb', 'metric')]).toEqual([
-    'lb',
-    'in3',
-    'kg',
-  ]);
+describe('a count per mass', () => {
+  it('is 2.2046 times as much to the kilogram: one pound is 0.45359237 kg by definition', () => {
+    expect(convert(1, '1/lb', '1/kg')).toBeCloseTo(1 / 0.45359237, 12);
+    expect(convert(1, '1/kg', '1/lb')).toBe(0.45359237);
+  });
+});
+
+describe('unitFor', () => {
+  it('pairs units that a shop reads beside each other, each way', () => {
+    const pairs: [Unit, Unit][] = [
+      ['in', 'mm'],
+      ['ft', 'm'],
+      ['in2', 'mm2'],
+      ['ft3', 'm3'],
+      ['lb', 'kg'],
+      ['lb/ft', 'kg/m'],
+      ['lb/in3', 'kg/m3'],
+      ['in/min', 'mm/min'],
+      ['ft/min', 'm/min'],
+      ['ft3/min', 'm3/min'],
+      ['kJ/in', 'kJ/mm'],
+      ['J/in', 'J/mm'],
+      ['degF', 'degC'],
+      ['ksi', 'MPa'],
+      ['kip', 'kN'],
+      ['kip/in', 'kN/mm'],
+      ['lb/h', 'kg/h'],
+      ['1/lb', '1/kg'],
+      ['in3', 'mm3'],
+    ];
+    for (const [us, metric] of pairs) {
+      expect(unitFor(us, 'metric')).toBe(metric);
+      expect(unitFor(metric, 'us')).toBe(us);
+      expect([unitFor(us, 'us'), unitFor(metric, 'metric')]).toEqual([us, metric]);
+    }
+    // Every unit of one system is in a pair; the smaller metric ones go to the same US unit.
+    const smaller: [Unit, Unit][] = [
+      ['g', 'lb'],
+      ['cm3', 'in3'],
+      ['g/cm3', 'lb/in3'],
+      ['mm/s', 'in/min'],
+    ];
+    for (const [metric, us] of smaller) expect(unitFor(metric, 'us')).toBe(us);
+    expect([...pairs.flat(), ...smaller.map(([metric]) => metric)].sort()).toEqual(
+      names.filter((name) => unitOf(name).system !== undefined).sort(),
+    );
+  });
+
+  it('leaves what both systems measure alike as it is', () => {
+    const both: Unit[] = ['s', 'min', 'h', 'V', 'A', 'W', 'kW', 'V/mm', 'V/A', 'deg', 'percent'];
+    for (const unit of [...both, 'kJ/mm3', 'Cdeg', 'ml/100g', '1'] as const)
+      expect([unitFor(unit, 'us'), unitFor(unit, 'metric')]).toEqual([unit, unit]);
+  });
+
+  it('tells a unit that somebody added without its partner', () => {
+    const more = units as Record<string, (typeof units)['in']>;
+    more.hand = { ...units.in, factor: 101.6 };
+    try {
+      expect(() => unitFor('hand' as Unit, 'metric')).toThrow('hand has no partner');
+      expect(unitFor('hand' as Unit, 'us')).toBe('hand');
+    } finally {
+      delete more.hand;
+    }
+  });
+});
+
+it('shows exponents, degrees and percent as signs, nothing for a number, and other units as spelled', () => {
+  const signs: Partial<Record<Unit, string>> = {
+    mm2: 'mm²',
+    in2: 'in²',
+    mm3: 'mm³',
+    cm3: 'cm³',
+    m3: 'm³',
+    in3: 'in³',
+    ft3: 'ft³',
+    'kg/m3': 'kg/m³',
+    'g/cm3': 'g/cm³',
+    'lb/in3': 'lb/in³',
+    'm3/min': 'm³/min',
+    'ft3/min': 'ft³/min',
+    'kJ/mm3': 'kJ/mm³',
+    degC: '°C',
+    degF: '°F',
+    Cdeg: '°C',
+    deg: '°',
+    percent: '%',
+    'ml/100g': 'ml/100 g',
+    '1/kg': '/kg',
+    '1/lb': '/lb',
+    '1': '',
+  };
+  for (const name of names) expect(unitSign(name), name).toBe(signs[name] ?? name);
+});
+
+it('knows a unit by its first spelling alone', () => {
+  expect(['in', 'degF', '1'].every(isUnit)).toBe(true);
+  expect(['inch', 'IN', '', 'toString', 'constructor'].some(isUnit)).toBe(false);
 });

@@ -29,3 +29,12 @@ describe('the line of given values', () => {
     expect(() => writeGiven(inputs, { voltage: '22|1' })).toThrow(TypeError);
   });
 });
+
+it('says which value holds the sign that parts them', async () => {
+  const { inputs } = await loadCalculation('heat-input');
+  expect(() => writeGiven(inputs, { current: '1|2' })).toThrow('current holds a |: 1|2');
+  // A number is written as it is; gaps at the end are left out, those before stay.
+  expect(writeGiven(inputs, { current: 125 })).toBe('|125');
+  expect(readGiven(inputs, '|125')).toEqual({ current: '125' });
+  expect(readGiven(inputs, '')).toEqual({});
+});

@@ -174,3 +174,63 @@ it.each<[number, Unit, string]>([
 ])('keeps a stated size as simple as it was meant: %d %s is %s', (value, unit, text) => {
   expect(printStated(value, unit).replaceAll('\u00a0', ' ')).toBe(text);
 });
+
+it('reads every quantity that it prints, in every unit, as a reader may copy it', () => {
+  for (const unit of Object.keys(units) as Unit[]) {
+    // A difference of temperatures is printed like a temperature; a form asks for none.
+    if (unit === 'Cdeg') continue;
+    for (const value of [0.125, 7, 1234])
+      expect(readQuantity(printQuantity(value, unit, { digits: 4 }), unit)).toEqual({
+        value,
+        unit,
+      });
+  }
+});
+
+it.each<[string, Unit, Unit]>([
+  ['"', 'in', 'in'],
+  ['”', 'in', 'in'],
+  [' inch', 'in', 'in'],
+  [' inches', 'mm', 'in'],
+  ["'", 'm', 'ft'],
+  ['°C', 'degF', 'degC'],
+  ['° C', 'degC', 'degC'],
+  ['C', 'degC', 'degC'],
+  ['°F', 'degC', 'degF'],
+  ['° F', 'degF', 'degF'],
+  ['F', 'degF', 'degF'],
+  ['°', 'deg', 'deg'],
+  ['%', 'percent', 'percent'],
+  [' ml/100 g', 'ml/100g', 'ml/100g'],
+  [' mL/100 g', 'ml/100g', 'ml/100g'],
+  [' mL/100g', 'ml/100g', 'ml/100g'],
+  [' lbs', 'kg', 'lb'],
+  [' sec', 'min', 's'],
+  [' hour', 'h', 'h'],
+  [' hours', 'min', 'h'],
+  [' minutes', 's', 'min'],
+  [' seconds', 'h', 's'],
+  [' amps', 'A', 'A'],
+  [' volts', 'V', 'V'],
+])('reads 12%s where %s is asked for as 12 %s', (sign, bare, unit) => {
+  expect(readQuantity(`12${sign}`, bare)).toEqual({ value: 12, unit });
+});
+
+it('says what is wrong with a text, in words that go on after the field’s name', () => {
+  const said = (text: string, unit: Unit = 'in') => {
+    const read = readQuantity(text, unit);
+    return 'problem' in read ? read.problem : read.value;
+  };
+  expect(said(' ')).toBe('is empty');
+  expect(said('wide')).toBe('needs a number, not “wide”');
+  expect(said('3 cubits')).toBe('has an unknown unit “cubits”');
+  expect(said('3 V')).toBe('is a length, so V does not fit');
+  expect(said('3/0')).toBe('cannot be read: “3/0” is no fraction');
+  expect(said('3,500')).toBe('could mean two things: write 3500 or 3.500');
+  expect(said('1..2')).toBe('needs a number, not “1..2”');
+  expect(said('2e400')).toBe('is too large a number');
+  // Words that every object of the language knows are no units.
+  expect(said('3 toString')).toBe('has an unknown unit “toString”');
+  expect(said('3 constructor')).toBe('has an unknown unit “constructor”');
+  expect(said('3 __proto__')).toBe('has an unknown unit “__proto__”');
+});
