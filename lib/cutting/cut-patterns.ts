@@ -61,7 +61,7 @@ export function fullestBars(
 
 /** Cuts pattern after pattern, each as often as the pieces last. */
 function barByBar(falling: readonly Alike[], pick: (left: readonly Alike[]) => Alike[]): Pattern[] {
-  let left = falling.filter(({ count }) => count > 0).map((it) => ({ ...it }));
+  let left = falling;
   const patterns: Pattern[] = [];
   while (left.length > 0) {
     const pieces = pick(left);

@@ -10,7 +10,7 @@ export function searchBars(
   lowerBound: number,
   looks: number,
 ): number[][] | undefined {
-  const left = new Float64Array(known + 1);
+  const left = new Float64Array(known);
   const pieces: number[][] = [];
   let best: number[][] | undefined;
   let fewest = known;
@@ -35,20 +35,20 @@ export function searchBars(
       if (at < 0) break;
       tried = left[at] as number;
       left[at] = tried - length;
-      pieces[at]?.push(length);
+      const bar = pieces[at] as number[];
+      bar.push(length);
       place(index + 1);
-      pieces[at]?.pop();
+      bar.pop();
       left[at] = tried;
       if (budget <= 0 || fewest === lowerBound) return;
       // A perfect fit, and nothing that goes elsewhere could do better.
       if (tried === length) return;
     }
-    if (pieces.length + 1 >= fewest) return;
     left[pieces.length] = capacity - length;
     pieces.push([length]);
     place(index + 1);
     pieces.pop();
   };
-  if (known > lowerBound) place(0);
+  place(0);
   return best;
 }

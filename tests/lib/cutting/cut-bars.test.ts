@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { planBars, tooLong } from '../../../lib/cutting/bar-plan.ts';
 import { cutBars } from '../../../lib/cutting/cut-bars.ts';
-import { leastBars } from '../../../lib/cutting/least-bars.ts';
+import { fullestBars, longestFirst } from '../../../lib/cutting/cut-patterns.ts';
+import { type Alike, leastBars } from '../../../lib/cutting/least-bars.ts';
 import { searchBars } from '../../../lib/cutting/search-bars.ts';
 import { seeded } from '../../../lib/practice/seeded.ts';
 
@@ -250,3 +251,157 @@ test.skipIf(process.env.STRYKER_MUTATOR_WORKER)(
     }
   },
 );
+
+/** Every way to take pieces for one bar, the longest among them, in falling order of what is taken. */
+function* waysToFill(left: readonly Alike[], room: number, at = 0): Generator<number[]> {
+  const piece = left[at];
+  if (!piece) {
+    yield [];
+    return;
+  }
+  const most = Math.min(piece.count, Math.floor(room / piece.length));
+  for (let many = most; many >= (at === 0 ? 1 : 0); many--)
+    for (const rest of waysToFill(left, room - many * piece.length, at + 1)) yield [many, ...rest];
+}
+
+/** Bar after bar, alike ones together as long as the pieces last; `choose` says how a bar is filled. */
+function cutBy(falling: readonly Alike[], choose: (left: Alike[]) => number[]) {
+  const left = falling.map((it) => ({ ...it }));
+  const patterns: { bars: number; pieces: Alike[] }[] = [];
+  while (left.some(({ count }) => count > 0)) {
+    const there = left.filter(({ count }) => count > 0);
+    const taken = choose(there);
+    const pieces = there.flatMap(({ length }, i) =>
+      taken[i] ? [{ length, count: taken[i] as number }] : [],
+    );
+    const bars = Math.floor(
+      Math.min(...there.map(({ count }, i) => (taken[i] ? count / taken[i] : Infinity))),
+    );
+    for (const [i, piece] of there.entries()) piece.count -= bars * (taken[i] ?? 0);
+    patterns.push({ bars, pieces });
+  }
+  return patterns;
+}
+
+const mixed = fc
+  .uniqueArray(fc.integer({ min: 4, max: 40 }), { minLength: 1, maxLength: 7 })
+  .chain((lengths) =>
+    fc.tuple(
+      fc.constant(lengths.sort((a, b) => b - a)),
+      fc.array(fc.integer({ min: 1, max: 5 }), {
+        minLength: lengths.length,
+        maxLength: lengths.length,
+      }),
+    ),
+  )
+  .map(([lengths, counts]) =>
+    lengths.map((length, i): Alike => ({ length, count: counts[i] as number })),
+  );
+
+test('longest first takes of each length, from the longest down, as many as still fit', () => {
+  fc.assert(
+    fc.property(mixed, (pieces) => {
+      const first = (left: readonly Alike[]) => waysToFill(left, 40).next().value as number[];
+      expect(longestFirst(pieces, 40)).toEqual(cutBy(pieces, first));
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test('the fullest bar round its longest piece is found, of equals the one with longer pieces', () => {
+  const fullest = (left: readonly Alike[]) => {
+    const filled = (way: readonly number[]) =>
+      way.reduce((sum, many, i) => sum + many * (left[i] as Alike).length, 0);
+    return [...waysToFill(left, 40)].reduce((best, way) =>
+      filled(way) > filled(best) ? way : best,
+    );
+  };
+  fc.assert(
+    fc.property(mixed, (pieces) => {
+      expect(fullestBars(pieces, 40)).toEqual(cutBy(pieces, fullest));
+    }),
+    { numRuns: 150 },
+  );
+});
+
+test('without looks left the fullest bar is what longest first takes, and one look loses nothing', () => {
+  fc.assert(
+    fc.property(mixed, (pieces) => {
+      expect(fullestBars(pieces, 40, 0)).toEqual(longestFirst(pieces, 40));
+    }),
+    { numRuns: 60 },
+  );
+  expect(fullestBars(alike([10, 5, 3, 2]), 20, 1)).toEqual(longestFirst(alike([10, 5, 3, 2]), 20));
+  expect(fullestBars(alike([10, 5, 3]), 20, 1)).toEqual(longestFirst(alike([10, 5, 3]), 20));
+});
+
+test('each bar has its share of the looks: one that cannot be filled leaves some to the next', () => {
+  // Beside 595 nothing that ends in 0 fills a bar of 1000; without it three or more do.
+  const lengths = [595, 150, 140, 130, 120, 110, 90, 80, 70, 50, 40];
+  const plan = fullestBars(
+    lengths.map((length) => ({ length, count: 2 })),
+    1000,
+    800,
+  );
+  const filled = plan.flatMap(({ bars, pieces }) =>
+    Array<number>(bars).fill(pieces.reduce((sum, it) => sum + it.length * it.count, 0)),
+  );
+  expect(filled.slice(0, 3)).toEqual([995, 995, 1000]);
+});
+
+test('of the two quick plans the one with fewer bars is kept, of equals longest first', () => {
+  const counted = (list: string) =>
+    list.split(' ').map((it): Alike => {
+      const [count, length] = it.split('×').map(Number) as [number, number];
+      return { length, count };
+    });
+  const bars = (plan: { bars: number }[]) => plan.reduce((sum, it) => sum + it.bars, 0);
+  const worse = counted('1×31 3×29 2×27 2×25 2×20 1×17 1×9');
+  expect([bars(longestFirst(worse, 60)), bars(fullestBars(worse, 60))]).toEqual([5, 6]);
+  expect(cutBars(worse, 60, 0).bars).toBe(5);
+  const equal = counted('2×11 1×7 1×5 2×3');
+  expect(fullestBars(equal, 20)).not.toEqual(longestFirst(equal, 20));
+  expect(cutBars(equal, 20, 0).patterns).toEqual(longestFirst(equal, 20));
+});
+
+test('a hopeless mix comes to an end: even pieces never fill an odd bar', () => {
+  const even = Array.from({ length: 60 }, (_, i) => ({ length: 160 - 2 * i, count: 3 }));
+  const bars = fullestBars(even, 2001, 500);
+  const count = (list: readonly Alike[]) => list.reduce((sum, it) => sum + it.count, 0);
+  expect(bars.reduce((sum, { bars: many, pieces }) => sum + many * count(pieces), 0)).toBe(180);
+  for (const { pieces } of bars)
+    expect(pieces.reduce((sum, { length, count: many }) => sum + length * many, 0)).toBeLessThan(
+      2001,
+    );
+});
+
+test('bars that were cut from whole ones are put together again by the search', () => {
+  const random = seeded('whole bars');
+  for (let list = 0; list < 60; list++) {
+    const bars = 3 + Math.floor(random() * 3);
+    const lengths: number[] = [];
+    // Of so fine lengths hardly any other three fill a bar.
+    for (let bar = 0; bar < bars; bar++) {
+      const first = 2000 + Math.floor(random() * 3000);
+      const second = 1500 + Math.floor(random() * (7500 - first));
+      lengths.push(first, second, 10_000 - first - second);
+    }
+    const sorted = lengths.sort((a, b) => b - a);
+    const found = searchBars(sorted, 10_000, bars + 1, bars, 3e6);
+    expect(found?.map((bar) => bar.reduce((a, b) => a + b, 0))).toEqual(Array(bars).fill(10_000));
+    expect(found?.flat().sort((a, b) => b - a)).toEqual(sorted);
+  }
+});
+
+test('a list is searched on up to a thousand pieces, and left as it is beyond', () => {
+  const awkward = [
+    { length: 48, count: 3 },
+    { length: 44, count: 2 },
+    { length: 38, count: 4 },
+    { length: 25, count: 1 },
+    { length: 23, count: 3 },
+  ];
+  const withWhole = (count: number) => cutBars([{ length: 100, count }, ...awkward], 100, 1e7).bars;
+  expect(withWhole(987)).toBe(987 + 5);
+  expect(withWhole(988)).toBe(988 + 6);
+});
