@@ -89,7 +89,7 @@ function askedAt(holder: Holder, at: number, zone: string): Counted | NotCounted
     };
   } catch (thrown) {
     if (!(thrown instanceof NoAnswer)) throw thrown;
-    const [, number] = /^events\.(\d+)\./.exec(thrown.field ?? '') ?? [];
+    const [, number] = /^events\.(\d+)\./.exec(String(thrown.field)) ?? [];
     return {
       counted: false,
       why: thrown.message,

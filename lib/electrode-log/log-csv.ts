@@ -2,7 +2,7 @@
 import { type Cell, writeCsv } from '../csv.ts';
 import { type ElectrodeLog, instantOf } from '../files/electrode-log.ts';
 import { eventWords } from './event-words.ts';
-import { rowsTold } from './rows-told.ts';
+import { type RowTold, rowsTold } from './rows-told.ts';
 import { wallTime } from './wall-time.ts';
 
 const columns = [
@@ -29,7 +29,7 @@ export function logCsv({ holders }: ElectrodeLog, zone: string): string {
     const told = rowsTold(holder, zone);
     return holder.rows.map((row, place) => {
       const { day, time } = wallTime(instantOf(row.at), zone);
-      const { hoursOut, state, problem } = told[place] ?? {};
+      const { hoursOut, state, problem } = told[place] as RowTold;
       return [
         holder.name,
         holder.classification,

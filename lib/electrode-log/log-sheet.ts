@@ -4,7 +4,7 @@ import { type ElectrodeLog, instantOf } from '../files/electrode-log.ts';
 import { durationText } from '../text/clock-text.ts';
 import { electrodeText, eventWords, ovenText } from './event-words.ts';
 import { holderAt } from './holder-at.ts';
-import { rowsTold } from './rows-told.ts';
+import { type RowTold, rowsTold } from './rows-told.ts';
 import { wallTime } from './wall-time.ts';
 import { clockWords, whenWords } from './when-text.ts';
 
@@ -75,12 +75,14 @@ export function logSheet(log: ElectrodeLog, from: number, at: number, zone: stri
       holder.rows.flatMap((row, place) => {
         const instant = instantOf(row.at);
         if (instant <= from || instant > at) return [];
-        return [{ instant, holder: holder.name, row, told: rowsTold(holder, zone)[place] }];
+        return [
+          { instant, holder: holder.name, row, told: rowsTold(holder, zone)[place] as RowTold },
+        ];
       }),
     )
     .sort((a, b) => a.instant - b.instant)
     .map(({ instant, holder, row, told }): SheetRow => {
-      const hoursOut = told?.hoursOut;
+      const { hoursOut } = told;
       return {
         day: wallTime(instant, zone).day,
         time: clockWords(instant, zone),

@@ -43,7 +43,7 @@ export function readWhen({ day, time, which }: TypedWhen, zone: string): ReadWhe
       field: 'time',
       problem: 'Time needs hours and minutes, from 0:00 to 23:59',
     };
-  const wall: WallTime = { day: read.day, time: `${clock[1]?.padStart(2, '0')}:${clock[2]}` };
+  const wall: WallTime = { day: read.day, time: `0${clock[1]}:${clock[2]}`.slice(-5) };
   const instants = instantsOf(wall, zone);
   const [first, second] = instants;
   if (first === undefined) return { ok: false, field: 'time', problem: jumped(wall, zone) };

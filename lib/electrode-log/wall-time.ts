@@ -64,7 +64,10 @@ export function zoneMark(instant: number, zone: string): string {
     timeZone: zone,
     timeZoneName: 'short',
   }).formatToParts(instant);
-  return parts.find(({ type }) => type === 'timeZoneName')?.value ?? '';
+  return parts
+    .filter(({ type }) => type === 'timeZoneName')
+    .map(({ value }) => value)
+    .join('');
 }
 
 const two = (number: number): string => String(number).padStart(2, '0');
@@ -124,8 +127,8 @@ function atStartOf(day: number, zone: Zone): number {
 }
 
 function offsetAsked(instant: number, { format }: Zone): number {
-  const found: Record<string, number> = {};
+  const found = {} as Record<Intl.DateTimeFormatPartTypes, number>;
   for (const { type, value } of format.formatToParts(instant)) found[type] = Number(value);
-  const { year = 0, month = 1, day = 1, hour: hours = 0, minute: minutes = 0, second = 0 } = found;
+  const { year, month, day, hour: hours, minute: minutes, second } = found;
   return Date.UTC(year, month - 1, day, hours, minutes, second) - instant;
 }

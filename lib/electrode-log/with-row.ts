@@ -63,7 +63,11 @@ function firstBroken(
       log.add(event, place + 1);
     } catch (thrown) {
       if (!(thrown instanceof NoAnswer)) throw thrown;
-      const name = thrown.field?.split('.').at(-1) as 'at' | 'event' | 'temperature' | 'hours';
+      const name = String(thrown.field).split('.').at(-1) as
+        | 'at'
+        | 'event'
+        | 'temperature'
+        | 'hours';
       return { place, field: name === 'at' ? 'time' : name, problem: thrown.message };
     }
   }

@@ -224,25 +224,28 @@ describe('the sheet and the table', () => {
     ]);
   });
 
-  it('stay quick with thirty holders of two hundred rows', () => {
-    const rows = Array.from({ length: 200 }, (_, place) =>
-      row(
-        place % 2 ? 'in oven' : 'out',
-        new Date(Date.parse('2026-01-05T22:00Z') + place * 6 * 3_600_000)
-          .toISOString()
-          .replace(':00.000Z', 'Z'),
-        place % 2 ? hot : {},
-      ),
-    );
-    const holders = Array.from({ length: 30 }, (_, place) =>
-      holder(rows, { name: `Can ${place}` }),
-    );
-    const now = Date.parse('2026-03-01T00:00Z');
-    const start = performance.now();
-    for (const one of holders) holderAt(one, now, zone);
-    const sheet = logSheet({ zone, holders }, now - 864e5, now, zone);
-    expect(sheet.holders).toHaveLength(30);
-    // About 40 ms on a small machine; a tenth of a second feels immediate.
-    expect(performance.now() - start).toBeLessThan(1000);
-  });
+  it.skipIf(process.env.STRYKER_MUTATOR_WORKER)(
+    'stay quick with thirty holders of two hundred rows',
+    () => {
+      const rows = Array.from({ length: 200 }, (_, place) =>
+        row(
+          place % 2 ? 'in oven' : 'out',
+          new Date(Date.parse('2026-01-05T22:00Z') + place * 6 * 3_600_000)
+            .toISOString()
+            .replace(':00.000Z', 'Z'),
+          place % 2 ? hot : {},
+        ),
+      );
+      const holders = Array.from({ length: 30 }, (_, place) =>
+        holder(rows, { name: `Can ${place}` }),
+      );
+      const now = Date.parse('2026-03-01T00:00Z');
+      const start = performance.now();
+      for (const one of holders) holderAt(one, now, zone);
+      const sheet = logSheet({ zone, holders }, now - 864e5, now, zone);
+      expect(sheet.holders).toHaveLength(30);
+      // About 40 ms on a small machine; a tenth of a second feels immediate.
+      expect(performance.now() - start).toBeLessThan(1000);
+    },
+  );
 });

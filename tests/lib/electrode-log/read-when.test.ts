@@ -13,11 +13,27 @@ describe('a day and a time as typed', () => {
   it('says which part is missing or is none', () => {
     expect(problem('', '18:00')).toBe('day: Day needs a whole date');
     expect(problem('2026-02-30', '18:00')).toBe('day: Day 2026-02-30 is a day no calendar has');
-    for (const time of ['', '24:00', '18', '18:60', 'noon'])
+    for (const time of [
+      '',
+      '24:00',
+      '18',
+      '18:60',
+      'noon',
+      '118:15',
+      '18:15:60',
+      '18:15:5',
+      '8:5',
+      '18:15 h',
+    ])
       expect(problem('2026-03-26', time), time).toMatch(/^time: Time needs hours and minutes/);
     expect(readWhen({ day: '2026-03-26', time: '9:05' }, 'UTC')).toMatchObject({
       at: Date.parse('2026-03-26T09:05Z'),
     });
+    for (const time of [' 23:59 ', '23:59:00', '23:59:59'])
+      expect(readWhen({ day: '2026-03-26', time }, 'UTC')).toEqual({
+        ok: true,
+        at: Date.parse('2026-03-26T23:59Z'),
+      });
   });
 
   it('says that an hour does not exist, and between which times it is left out', () => {
@@ -43,6 +59,20 @@ describe('a day and a time as typed', () => {
     );
     if (!first?.ok || !second?.ok) throw new Error('both exist');
     expect(second.at - first.at).toBe(3_600_000);
+    expect(first.twice?.map(({ which }) => which)).toEqual(['first', 'second']);
+    expect(second.twice).toEqual(first.twice);
+    expect(typedWhen(first.at, where)).toEqual({ day, time, which: 'first' });
+    expect(typedWhen(second.at, where)).toEqual({ day, time, which: 'second' });
+    expect(typedWhen(second.at + 3 * 3_600_000, where)).not.toHaveProperty('which');
+    // A row in such an hour says which one it was, and offers the other, even where it is refused.
+    const typed = { event: 'in oven', day, time, hours: '', by: ' TL ' } as const;
+    const row = (temperature: string, which?: string) =>
+      readRow({ ...typed, temperature, ...(which && { which }) }, where, 'us', second.at);
+    expect(row('275')).toMatchObject({ ok: false, field: 'which', twice: first.twice });
+    expect(row('275', 'second')).toMatchObject({ ok: true, twice: first.twice, row: { by: 'TL' } });
+    expect(row('', 'first')).toMatchObject({ field: 'temperature', twice: first.twice });
+    const early = readRow({ ...typed, temperature: '275', which: 'second' }, where, 'us', first.at);
+    expect(early).toMatchObject({ ok: false, field: 'time', twice: first.twice });
     for (const at of [first.at, second.at])
       expect(readWhen(typedWhen(at, where), where)).toMatchObject({ ok: true, at });
     expect(whenWords(second.at, where, day)).toMatch(
@@ -70,6 +100,15 @@ describe('an event as typed', () => {
     });
     expect(read('2026-03-29', '12:00')).not.toHaveProperty('dayBefore');
     expect(read('2026-03-27', '00:41').ok).toBe(true);
+    // The clock on the wall and the one in a phone differ by two minutes at most.
+    expect(read('2026-03-27', '00:42').ok).toBe(true);
+    expect(read('2026-03-27', '00:43').ok).toBe(false);
+    // To the minute a day from now, it was a day ago; a minute later it was not.
+    expect(read('2026-03-28', '00:40')).toHaveProperty('dayBefore', true);
+    expect(read('2026-03-28', '00:41')).not.toHaveProperty('dayBefore');
+    expect(read('2026-03-26', '20:00')).not.toHaveProperty('twice');
+    expect(read('', '20:00')).toMatchObject({ ok: false, field: 'day' });
+    expect(read('2026-03-26', '20:00')).not.toHaveProperty('row.temperature');
   });
 
   it('has an oven that an oven can have, in the units it was read in', () => {
@@ -87,6 +126,13 @@ describe('an event as typed', () => {
     expect(oven('120 °C', 'us')).toMatchObject({
       row: { temperature: { value: 120, unit: 'degC' } },
     });
+    for (const text of ['32', '1500', '0 °C'])
+      expect(oven(text, 'us'), text).toMatchObject({ ok: true });
+    for (const text of ['31.9', '1500.1', '-0.1 °C'])
+      expect(oven(text, 'us'), text).toMatchObject({
+        problem:
+          'Oven temperature must be from {32 degF} to {1500 degF}: no electrode oven is colder or hotter',
+      });
     for (const text of ['', 'hot', '12 in', '9000', '-40'])
       expect(oven(text, 'us'), text).toMatchObject({ ok: false, field: 'temperature' });
   });
@@ -101,7 +147,12 @@ describe('an event as typed', () => {
       );
     expect(baked('2')).toMatchObject({ ok: true, row: { hours: 2 } });
     expect(baked('1:30')).toMatchObject({ ok: true, row: { hours: 1.5 } });
-    for (const text of ['', '0', '49', 'long'])
+    expect(baked('48')).toMatchObject({ ok: true, row: { hours: 48 } });
+    expect(baked('90 min')).toMatchObject({ ok: true, row: { hours: 1.5 } });
+    // Kept to the minute.
+    expect(baked('1.999')).toMatchObject({ ok: true, row: { hours: 2 } });
+    expect(baked('2')).toMatchObject({ row: { temperature: { value: 700, unit: 'degF' } } });
+    for (const text of ['', '0', '49', 'long', '48.1', '-1'])
       expect(baked(text), text).toMatchObject({ ok: false, field: 'hours' });
   });
 });

@@ -5,6 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import {
+  comesTwice,
   instantsOf,
   isZone,
   jumpOver,
@@ -76,6 +77,18 @@ describe('when clocks change', () => {
     ]);
     expect([first, second].map((it) => zoneMark(it, 'America/New_York'))).toEqual(['EDT', 'EST']);
   });
+});
+
+it('an hour comes twice at both of its instants, and not before, after, or on any other day', () => {
+  for (const [zone, first] of [
+    ['America/New_York', '2026-11-01T05:00Z'],
+    ['Europe/Berlin', '2026-10-25T00:00Z'],
+  ] as const) {
+    const at = (minutes: number) => comesTwice(Date.parse(first) + minutes * minute, zone);
+    expect([0, 59, 60, 119].map(at)).toEqual([true, true, true, true]);
+    expect([-1, 120, -24 * 60, 24 * 60, 48 * 60].map(at)).toEqual(Array(5).fill(false));
+  }
+  expect(comesTwice(Date.parse('2026-03-08T07:00Z'), 'America/New_York')).toBe(false);
 });
 
 it('knows a zone from a name that is none', () => {
