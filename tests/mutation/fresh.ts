@@ -12,6 +12,7 @@ const list: { id: string; tests: string[] }[] = JSON.parse(
 );
 const quiet = {
   watch: false,
+  fsModuleCache: false,
   reporters: [{}],
   silent: true,
   maxWorkers: 1,

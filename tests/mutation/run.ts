@@ -64,7 +64,7 @@ async function prepare(): Promise<Change[]> {
 /** Each test file runs once as it is, then once more for each change that it passes through. */
 async function tryAll() {
   const watch = setInterval(endWhatHangs, 2000);
-  for (let before = -1; ; ) {
+  for (let before = Number.NaN; ; ) {
     const waiting = tests.filter(
       (name) => !existsSync(`${state}/done/${name.replaceAll('/', '+')}.json`),
     );

@@ -31,6 +31,8 @@ export default defineConfig({
   test: {
     root,
     include: order,
+    // What is kept from a run before would carry that run's changes.
+    fsModuleCache: false,
     runner: './tests/mutation/runner.ts',
     setupFiles: ['./tests/mutation/setup.ts'],
     pool: 'forks',

@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import type { State } from '../../../lib/page-state.ts';
-import { cutLayout, type Named } from '../../../lib/test-sheet/cut-layout.ts';
+import { cutLayout } from '../../../lib/test-sheet/cut-layout.ts';
 import { plungerWarning } from '../../../lib/test-sheet/plunger-warning.ts';
 import { loadSheetRules, sheetInputs } from '../../../lib/test-sheet/sheet-rules.ts';
 import {
@@ -16,6 +16,8 @@ import {
 } from '../../../lib/test-sheet/sheet-state.ts';
 import { testSheet } from '../../../lib/test-sheet/test-sheet.ts';
 import type { System } from '../../../lib/units.ts';
+
+type Named = Parameters<typeof cutLayout>[3][number];
 
 const rules = await loadSheetRules();
 const inputs = sheetInputs(rules);
