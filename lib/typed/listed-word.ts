@@ -7,6 +7,9 @@ import { byDiametreNominal, otherWords } from './other-words.ts';
 const beside =
   /\b(?:astm|grade|gr|class|cl|type|schedule|sch|nps|position|welds?)\b\.?|\b(?:schedule|sch|nps)(?=\d)|(?<=\d)gr(?=\w{1,2}$)/g;
 
+/** The year of a code, as in `AWS D1.1:2020`. */
+const edition = /(?:19|20)\d\d$/;
+
 /** Without case, blanks, hyphens, quotation marks and what stands beside a name. */
 export const plainWord = (word: string): string =>
   word
@@ -55,15 +58,20 @@ export function listedWord(choices: readonly string[], typed: string): string | 
   if (same !== undefined) return same;
   const words = choices.filter((choice) => numberOf(choice) === undefined);
   const plain = plainWord(typed);
-  const alike = words.filter((choice) => plainWord(choice) === plain);
+  const sayings = [plain, plain.replace(edition, '')];
+  const alike = words.filter((choice) => sayings.includes(plainWord(choice)));
   if (alike.length === 1) return alike[0];
-  const other = words.find((choice) => otherWords[choice]?.test(plain));
+  const other = words.find((choice) =>
+    otherWords[choice]?.some((word) => sayings.includes(plainWord(word))),
+  );
   if (other !== undefined) return other;
+  const { names, kind } = readDesignation(typed);
   const named = [
     sameNumber(choices, typed),
     byDiametreNominal[plain],
     testName(typed),
-    ...readDesignation(typed).names,
+    kind,
+    ...names,
   ];
   return named.find((name) => name !== undefined && choices.includes(name));
 }

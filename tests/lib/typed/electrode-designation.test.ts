@@ -1,6 +1,9 @@
 import { expect, it } from 'vitest';
 import { readDesignation } from '../../../lib/typed/electrode-designation.ts';
 
+/** All others here are low-hydrogen. */
+const kind: Record<string, string> = { 'AWS E6010': 'not low-hydrogen' };
+
 it.each([
   ['E7018', ['E7018', 'E70XX-X'], undefined],
   ['e-7018', ['E7018', 'E70XX-X'], undefined],
@@ -25,5 +28,9 @@ it.each([
   ['70', [], undefined],
 ])('%s names %j and %s', (typed, names, designator) => {
   const read = readDesignation(typed);
-  expect(read).toEqual({ names, designator });
+  expect(read).toEqual({
+    names,
+    kind: kind[typed] ?? (names.length > 0 ? 'low-hydrogen' : undefined),
+    designator,
+  });
 });
