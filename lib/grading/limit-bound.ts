@@ -49,7 +49,7 @@ export function boundOf(
 /** What has to be said of a shop's own limit: that it cannot be read, or that it asks for less. */
 export function ownLimitSaid(point: SheetPoint, own: string, system: System): string | undefined {
   const sense = limitSense(point);
-  if (!sense || own.trim() === '') return undefined;
+  if (!sense) return undefined;
   const bound = boundOf(point, own, sense, system);
   return 'problem' in bound ? bound.problem : bound.looser;
 }

@@ -123,6 +123,40 @@ describe('the link of a booth', () => {
     expect(problems).toHaveLength(1);
     expect(booth.place).toBe('7');
   });
+  it.each([
+    ['1', []],
+    ['2', [/newer version/]],
+    ['12', [/newer version/]],
+    ['9999', [/newer version/]],
+    ['10000', [/no version that was ever in use: “10000”/]],
+    ['0', [/no version that was ever in use/]],
+    ['2x', [/no version that was ever in use/]],
+    ['x2', [/no version that was ever in use/]],
+  ])('takes version %s for what it is', (version, said) => {
+    expect(readBooth(new URLSearchParams({ 'booth.v': version })).problems).toEqual(
+      said.map((one) => expect.stringMatching(one)),
+    );
+  });
+  it('says where a text had to be shortened or cleaned', () => {
+    const read = (note: string) => readBooth(new URLSearchParams({ 'booth.note': note }));
+    expect(read('slow').problems).toEqual([]);
+    expect(read(' slow').problems).toEqual([
+      'The note was shortened or cleaned of signs nobody can see',
+    ]);
+    expect(read('x'.repeat(141)).booth.note).toBe('x'.repeat(140));
+    expect(read('\u200b').booth).not.toHaveProperty('note');
+    expect(longestTexts).toEqual({ place: 12, group: 24, note: 140 });
+  });
+  it('cuts a text after its blanks are taken off, and leaves none at the cut', () => {
+    expect(tidyText('place', '   abcdefghijkl')).toBe('abcdefghijkl');
+    expect(tidyText('place', 'abcdefghijk lmn')).toBe('abcdefghijk');
+    expect(tidyText('place', 'a   b')).toBe('a b');
+  });
+  it('keeps other signs of a query apart from its own', () => {
+    expect(queryOf([['a', 'x & y = z + 1 / 2 : 3 @ 4, “5”']])).toBe(
+      'a=x+%26+y+%3D+z+%2B+1+/+2+:+3+@+4,+%E2%80%9C5%E2%80%9D',
+    );
+  });
   it('opens a link that names no version', () => {
     expect(readBooth(new URLSearchParams('booth.current=130A'))).toEqual({
       booth: { numbers: { current: '130A' } },

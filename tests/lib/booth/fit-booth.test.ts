@@ -17,6 +17,14 @@ const everything = {
   overlap: '40',
   runout: '7in',
 } as const;
+const length = {
+  label: '',
+  obtain: '',
+  symbol: 's',
+  unit: 'in' as const,
+  limits: { why: '' },
+  example: '1',
+};
 const all = await Promise.all(
   calculationIds().map(async (id) => ({ id, calculation: await loadCalculation(id) })),
 );
@@ -53,6 +61,46 @@ describe('the numbers of a booth', () => {
     expect(fitBooth('root-fit-up', inputsOf('root-fit-up'), { electrode: '1/8in' })).toEqual({
       diameter: '1/8in',
     });
+  });
+  it('take of the root what it has of its own, and nothing of the other electrode then', () => {
+    const inputs = {
+      classification: { label: '', obtain: '', choices: ['E6010', 'E7018'], example: '' },
+      diameter: { ...length },
+      current: { ...length, unit: 'A' as const },
+      thickness: { ...length },
+    };
+    const fit = (numbers: object, id = 'root-fit-up') => fitBooth(id, inputs, numbers);
+    const fill = { class: 'E7018', electrode: '1/8in', current: '120A', thickness: '3/8in' };
+    const root = { rootclass: 'E6010', rootelectrode: '3/32in', rootcurrent: '75A' };
+    expect(fit({ ...fill, ...root })).toEqual({
+      classification: 'E6010',
+      diameter: '3/32in',
+      current: '75A',
+      thickness: '3/8in',
+    });
+    expect(fit({ ...fill, rootclass: 'E6010' })).toEqual({
+      classification: 'E6010',
+      thickness: '3/8in',
+    });
+    expect(fit({ ...fill, rootcurrent: '75A' })).toEqual({ current: '75A', thickness: '3/8in' });
+    expect(fit(fill)).toEqual({
+      classification: 'E7018',
+      diameter: '1/8in',
+      current: '120A',
+      thickness: '3/8in',
+    });
+    expect(fit({ ...fill, ...root }, 'heat-input')).toEqual(fit(fill));
+  });
+  it('leave alone an input of another kind: a list, a day, a word, another quantity', () => {
+    const inputs = {
+      current: { label: '', obtain: '', list: {}, example: [] },
+      voltage: { label: '', obtain: '', date: true as const, example: '' },
+      leg: { label: '', obtain: '', choices: ['3/8in'], example: '' },
+      width: { ...length, unit: 'A' as const },
+      classification: { ...length },
+    };
+    const numbers = { current: '120A', voltage: '22V', leg: '3/8in', width: '1/2in' };
+    expect(fitBooth('any', inputs, { ...numbers, class: 'E7018' })).toEqual({});
   });
   it('tell the two kinds of overlap apart: a share is no answer to “is there overlap?”', () => {
     expect(fitted('visual-check')).not.toHaveProperty('overlap');

@@ -26,6 +26,23 @@ describe('typedText', () => {
     expect(typedText({ us: '125\u00a0A', metric: '125\u00a0A' }, 'A')).toBe('125\u00a0A');
   });
 
+  it('takes the rounder where one is no quantity, so that neither gives the other', () => {
+    expect(typed('thick, 123', '8 mm')).toBe('8 mm');
+    expect(typed('thick, 1', '80.5 mm')).toBe('thick, 1');
+    expect(typed('1/4 in', 'thick, 123')).toBe('1/4 in');
+  });
+
+  it('finds, where both give the other, the rounder: fewer figures, a point being one more', () => {
+    // 0.2 in prints as 5.1 mm, 5 mm as 0.197 in: only one way round.
+    expect(typed('0.2 in', '5.1 mm')).toBe('0.2 in');
+    // 100 in is 2540 mm and 2540 mm is 100 in; one figure against three.
+    expect(typed('100 in', '2540 mm')).toBe('100 in');
+    expect(typed('118 in', '3000 mm')).toBe('3000 mm');
+    expect(typed('1-1/2 in', '38.1 mm')).toBe('1-1/2 in');
+    // As round as each other: the first.
+    expect(typed('3 in', '76.2 mm')).toBe('3 in');
+  });
+
   it('finds the sizes that plates and drawings have, in either system', () => {
     for (const mm of [3, 4, 5, 6, 8, 10, 12, 16, 19, 20, 25, 30, 40, 50, 75, 150, 200, 300])
       expect(typed(printStated(mm / 25.4, 'in'), `${mm} mm`)).toBe(`${mm} mm`);

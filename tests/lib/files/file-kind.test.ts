@@ -50,6 +50,27 @@ describe('a kept file', () => {
       readFile(later, '{"sixteenths":"coupons","version":2,"data":[{"mark":"A","passes":2}]}'),
     ).toMatchObject({ ok: true });
   });
+  it('of an earlier version is read as it is where nothing leads up from it', () => {
+    const { upgrade: _, ...plain } = kind;
+    const text = '{"sixteenths":"coupons","version":1,"data":[{"mark":"A","passes":3}]}';
+    expect(readFile(plain, text)).toMatchObject({ ok: true, data: [{ mark: 'A', passes: 3 }] });
+  });
+  it('may begin with the mark that some editors set before a text', () => {
+    expect(readFile(kind, `\uFEFF${writeFile(kind, [], '')}`)).toMatchObject({
+      ok: true,
+      data: [],
+    });
+  });
+  it.each([0, 1.5, -1, '2', null])('of version %j is none of this site', (version) => {
+    expect(problemOf(JSON.stringify({ sixteenths: 'coupons', version, data: [] }))).toBe(
+      'This file was not saved by this site',
+    );
+  });
+  it('goes on with the message of its shape in small letters', () => {
+    const strict = { ...kind, schema: v.pipe(v.array(coupon), v.maxLength(0, 'More than None')) };
+    const read = readFile(strict, writeFile(kind, [{ mark: 'A', passes: 1 }], ''));
+    expect(read).toEqual({ ok: false, problem: 'This file does not fit: more than None' });
+  });
   it.each([
     ['cut short', '{"sixteenths":"coupons","version":2,"da', /damaged/],
     ['of another program', '{"version":2,"data":[]}', /not saved by this site/],

@@ -61,6 +61,11 @@ describe('a reading', () => {
     [undercut, ' ; ', 'open'],
     [cracks, 'Passed', 'passed'],
     [cracks, 'no', 'missed'],
+    [cracks, ' pass ', 'passed'],
+    [cracks, 'x', 'passed'],
+    [cracks, 'not good', 'unread'],
+    [cracks, 'do not repeat', 'unread'],
+    [undercut, '1/64; ; 1/32;', 'passed'],
     [cracks, 'passable', 'unread'],
     [cracks, 'no idea', 'unread'],
     [cracks, 'a good one', 'unread'],
@@ -71,6 +76,42 @@ describe('a reading', () => {
     expect(one(undercut, '1', standardRubric, 'metric')?.result).toBe('passed');
     expect(one(undercut, '1 mm', standardRubric, 'us')?.result).toBe('missed');
     expect(one(size, '7,9', standardRubric, 'metric')?.result).toBe('missed');
+  });
+  it('lies on the limit where a billionth parts them, and beyond it where more does', () => {
+    const amps = { item: 'current', known: 'practice' } as const;
+    const most: SheetPoint = { ...amps, limit: 'At most {125 A}', amount: '125 A' };
+    const least: SheetPoint = { ...amps, limit: 'At least {125 A}', amount: '125 A' };
+    expect(one(most, '125.0000001')?.result).toBe('passed');
+    expect(one(most, '125.0000002')?.result).toBe('missed');
+    expect(one(least, '124.9999999')?.result).toBe('passed');
+    expect(one(least, '124.9999998')?.result).toBe('missed');
+  });
+  it('says that it was seen, and of one reading or the most of several what it is', () => {
+    expect(one(cracks, 'pass')?.reason).toBe('Seen and good');
+    expect(one(undercut, '0; 1/64')?.reason).toBe(
+      'The most of 2 readings is {1/64 in}; at most {1/32 in} is asked',
+    );
+    expect(one(cracks, 'perhaps')?.reason).toBe('Write pass or repeat, not “perhaps”');
+    expect(one(undercut, '-1')?.reason).toBe('A reading must not be negative');
+    expect(one(undercut, 'deep')?.reason).toBe('The reading needs a number, not “deep”');
+    expect(one(cracks, '')?.reason).toBe('Nothing written yet');
+  });
+  it('of pieces or in percent needs no unit of a system', () => {
+    const stops = { item: 'stops', limit: 'No more than {2}', amount: '2', known: 'practice' };
+    expect(one(stops as SheetPoint, '3')?.reason).toBe('Read {3 1}; at most {2} is asked');
+    expect(one(stops as SheetPoint, '2', standardRubric, 'metric')?.result).toBe('passed');
+  });
+  it('cannot be held against a limit of ours that cannot be read, and the sheet says so', () => {
+    const broken = {
+      item: 'gap',
+      limit: 'At most {much in}',
+      amount: 'much in',
+      known: 'practice',
+    };
+    expect(one(broken as SheetPoint, '1')).toMatchObject({
+      result: 'unread',
+      reason: 'The limit needs a number, not “much in”',
+    });
   });
   it('says the worst of several, and the limit', () => {
     const reason = one(size, '5/16; 19/64')?.reason ?? '';
@@ -120,6 +161,15 @@ describe('the shop’s own limit', () => {
     );
     expect(one(size, '5/16', withPoint('size', { limit: '1/4 in' }))?.looser).toContain('looser');
     expect(ownLimitSaid(undercut, '2 mm', 'us')).toContain('looser');
+  });
+  it('that is the exercise’s own, or asks for more, is not looser', () => {
+    for (const limit of ['1/32', '1/64', '0'])
+      expect(ownLimitSaid(undercut, limit, 'us')).toBe(undefined);
+    for (const limit of ['5/16', '3/8 in']) expect(ownLimitSaid(size, limit, 'us')).toBe(undefined);
+    expect(ownLimitSaid(size, '9/32', 'us')).toContain('looser than {5/16 in} of AWS D1.1');
+    expect(one(undercut, '1/32', withPoint('undercut', { limit: ' ' }))?.reason).toBe(
+      'Read {1/32 in}; at most {1/32 in} is asked',
+    );
   });
   it('that is looser is said of the whole coupon too', () => {
     const loose = withPoint('undercut', { limit: '1/16 in' });
@@ -179,6 +229,21 @@ describe('a coupon', () => {
       grade([size, undercut], { ...good, undercut: '1/8' }, weights(missed), 'us').result;
     expect(at(30)).toBe('passed');
     expect(at(31)).toBe('repeat');
+  });
+  it('says which points are still open, unread ones among them', () => {
+    const { reason } = grade(points, { size: '1/2', undercut: 'deep' }, standardRubric, 'us');
+    expect(reason).toBe('Still open: undercut, cracks');
+    const unread = grade([undercut], { undercut: 'deep' }, standardRubric, 'us');
+    expect(unread).toMatchObject({ result: 'waiting', total: 0 });
+    const all = grade(points, good, standardRubric, 'us');
+    expect(all.reason).toBe('Every point that must pass has passed');
+    const low = grade(
+      points,
+      { ...good, undercut: '1' },
+      withPoint('undercut', { must: false }, 90),
+      'us',
+    );
+    expect(low.reason).toBe('The total is under the pass mark of 90 %');
   });
   it('waits as long as a point is open', () => {
     expect(grade(points, { ...good, cracks: '' }, standardRubric, 'us').result).toBe('waiting');

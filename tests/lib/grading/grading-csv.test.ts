@@ -212,3 +212,52 @@ describe('a graded coupon', () => {
     expect(readFile(gradingBook, writeFile(gradingBook, emptyBook(), '')).ok).toBe(true);
   });
 });
+
+describe('a coupon that is handed in', () => {
+  const verdict = grade(points, { undercut: '1/8', cracks: 'pass' }, standardRubric, 'us');
+  const on = (day: string) => handedInOf('x', { ...blank, on: day }, verdict, '2026-03-09').on;
+
+  it('keeps a day that a calendar has, and takes today for anything else', () => {
+    expect(on('2026-03-02')).toBe('2026-03-02');
+    for (const other of ['', 'Monday', '2026-13-01', '02026-03-02', '2026-03-021', '2026-3-2'])
+      expect(on(other)).toBe('2026-03-09');
+  });
+
+  it('names the points that were missed, and those alone', () => {
+    const coupon = handedInOf('x', { ...blank, note: 'Too fast' }, verdict, '2026-03-09');
+    expect(coupon).toMatchObject({ exercise: 'x', result: 'repeat', missed: ['undercut'] });
+    expect(coupon.note).toBe('Too fast. Missed: undercut');
+    expect(handedInOf('x', blank, verdict, '2026-03-09').note).toBe('Missed: undercut');
+    const long = handedInOf('x', { ...blank, note: 'n'.repeat(3000) }, verdict, '2026-03-09');
+    expect(long.note).toBe('n'.repeat(2000));
+  });
+});
+
+it('a cell is cut at two hundred letters, a note at two thousand', () => {
+  const table = writeGrading(
+    'fillet-2f',
+    points,
+    {
+      rubric: standardRubric,
+      coupons: [{ ...blank, learner: 'L'.repeat(201), note: 'n'.repeat(2001), grader: 'TL' }],
+    },
+    'us',
+  );
+  const read = readGrading(table, 'fillet-2f', points);
+  expect(read.ok && read.coupons).toEqual([
+    { ...blank, learner: 'L'.repeat(200), note: 'n'.repeat(2000), grader: 'TL' },
+  ]);
+});
+
+it('read coupons replace those of the same learner and attempt, and no others', () => {
+  const of = (learner: string, attempt: string, grader = '') => ({
+    ...blank,
+    learner,
+    attempt,
+    grader,
+  });
+  const there = [of('7', '1'), of('7', '2'), of('8', '1')];
+  const fresh = [of('7', '1', 'TL'), of('9', '1', 'TL')];
+  expect(merged(there, fresh)).toEqual([of('7', '2'), of('8', '1'), ...fresh]);
+  expect(merged(there, [])).toEqual(there);
+});

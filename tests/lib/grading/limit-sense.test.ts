@@ -48,6 +48,27 @@ describe('the sense of a limit', () => {
         : 'at most';
     expect(limitSense(point)).toBe(expected);
   });
+  it('is that of the words around the figure, wherever in the sentence they stand', () => {
+    const sense = (limit: string) =>
+      limitSense({ item: 'x', limit, amount: '1/8 in', known: 'practice' });
+    expect(sense('{1/8 in} at most, anywhere')).toBe('at most');
+    expect(sense('{1/8 in} or more, at every point')).toBe('at least');
+    expect(sense('Ground back to no more than {1/8 in}')).toBe('at most');
+    expect(sense('Back to no more than {1/8 in}')).toBeUndefined();
+    expect(sense('Legs at least {1/8 in} long')).toBe('at least');
+    for (const words of ['no deeper than', 'No wider than', 'within', 'over', 'more than'])
+      expect(sense(`${words} {1/8 in}`)).toBe('at most');
+    expect(sense('About {1/8 in}')).toBeUndefined();
+  });
+  it('is none where the sentence does not hold the figure', () => {
+    const point = { item: 'x', amount: '1/8 in', known: 'practice' } as const;
+    expect(limitSense({ ...point, limit: 'At least' })).toBeUndefined();
+    expect(limitSense({ ...point, limit: 'As the drawing says' })).toBeUndefined();
+    expect(limitSense({ ...point, limit: 'At most {1/8 in|3 mm}' })).toBeUndefined();
+    expect(limitSense({ ...point, limit: 'At most {1/8 in|3 mm}', metric: '3 mm' })).toBe(
+      'at most',
+    );
+  });
   it('is none where no figure stands', () => {
     expect(limitSense({ item: 'cracks', limit: 'None, of any length', known: 'memory' })).toBe(
       undefined,

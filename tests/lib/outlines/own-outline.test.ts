@@ -77,3 +77,33 @@ describe('compareOutline', () => {
     expect(compared).toEqual({ served: 1, open: [open], spare: ['fillet-2f'] });
   });
 });
+
+it('takes five hundred topics, and says how many there are where it does not', () => {
+  const table = (rows: number) => `topic\n${'Safety\n'.repeat(rows)}`;
+  expect(readOwnOutline(table(500), known)).toMatchObject({ ok: true });
+  expect(readOwnOutline(table(501), known)).toEqual({
+    ok: false,
+    problem: 'This table has 501 topics; the page takes 500',
+  });
+});
+
+it('reads columns in any case and order, behind the mark of a spreadsheet', () => {
+  const text = '\uFEFF Lessons ;"CODE"; Topic\r\nflat-bead, fillet-2f,flat-bead;1; Beads \r\n';
+  expect(readOwnOutline(text, known)).toEqual({
+    ok: true,
+    topics: [{ code: '1', topic: 'Beads', lessons: ['flat-bead', 'fillet-2f'] }],
+    notes: [],
+  });
+});
+
+it('counts what is served, what is open and what nobody asks for', () => {
+  const topics = [
+    { code: '', topic: 'Beads', lessons: ['flat-bead'] },
+    { code: '', topic: 'Books', lessons: [] },
+  ];
+  expect(compareOutline(topics, known)).toEqual({
+    served: 1,
+    open: [topics[1]],
+    spare: ['fillet-2f'],
+  });
+});

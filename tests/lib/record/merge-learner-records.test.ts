@@ -170,3 +170,123 @@ describe('two records in one', () => {
     );
   });
 });
+
+describe('one day at the booth in two records', () => {
+  const reading = (item: string, text: string) => ({ item, reading: text });
+  const leg = reading('leg', '5/16 in');
+  const cut = reading('undercut', '3/64 in');
+  const merge = (own: Coupon[], other: Coupon[]) =>
+    mergeLearnerRecords(withCoupons(...own), withCoupons(...other)).coupons;
+  const turned = (coupon: Coupon) =>
+    Object.fromEntries(Object.entries(coupon).reverse()) as unknown as Coupon;
+
+  it('is the same in whatever order its fields stand', () => {
+    expect(merge([graded], [turned(graded)])).toEqual([graded]);
+    expect(merge([waiting, graded], [turned(graded), turned(waiting)])).toHaveLength(2);
+  });
+
+  it('gives a grade to the waiting coupon that it holds before one that it does not', () => {
+    const other = { ...waiting, readings: [leg] };
+    const held = { ...waiting, readings: [cut] };
+    const grade = { ...graded, readings: [cut] };
+    expect(merge([other, held], [grade])).toEqual([other, grade]);
+    expect(merge([grade], [other, held])).toEqual([grade, other]);
+  });
+
+  it('pairs what is equal before anything else', () => {
+    expect(merge([waiting], [graded, waiting])).toEqual([waiting, graded]);
+    const more = { ...graded, readings: [...graded.readings, leg] };
+    expect(merge([graded], [more, graded])).toEqual([graded, more]);
+  });
+
+  it('picks the same waiting coupon for a grade from either side', () => {
+    const small = { ...waiting, readings: [reading('leg', '1/4 in')] };
+    const both = (coupons: Coupon[]) => coupons.map((it) => JSON.stringify(it)).sort();
+    for (const some of [
+      [waiting, small],
+      [small, waiting],
+    ]) {
+      const left = merge(some, [graded]);
+      expect(both(left)).toEqual(both(merge([graded], some.toReversed())));
+      expect(left.map(({ result }) => result).sort()).toEqual(['repeat', 'waiting']);
+    }
+  });
+
+  it('adds each reading once, by item and figure together', () => {
+    const two = { ...waiting, readings: [cut, reading('undercut', '1/32 in'), leg] };
+    const [one, ...none] = merge(
+      [two],
+      [{ ...graded, readings: [cut, reading('size', '5/16 in')] }],
+    );
+    expect(none).toEqual([]);
+    expect(one?.readings).toEqual([
+      cut,
+      reading('size', '5/16 in'),
+      reading('undercut', '1/32 in'),
+      leg,
+    ]);
+  });
+
+  it('keeps both notes, each once, in two thousand letters', () => {
+    const note = (own: string, grade: string) =>
+      merge([{ ...waiting, note: own }], [{ ...graded, note: grade }])[0]?.note;
+    expect(note('Too fast', 'Missed: undercut')).toBe('Missed: undercut / Too fast');
+    expect(note('', 'Missed: undercut')).toBe('Missed: undercut');
+    expect(note('Too fast', '')).toBe('Too fast');
+    expect(note('undercut', 'Missed: undercut')).toBe('Missed: undercut');
+    expect(note('a'.repeat(1500), 'b'.repeat(1500))).toBe(
+      `${'b'.repeat(1500)} / ${'a'.repeat(497)}`,
+    );
+  });
+
+  it('takes of two grades alike the one that holds the other, and joins no others', () => {
+    const more = { ...graded, readings: [...graded.readings, leg], note: 'Missed: undercut, size' };
+    expect(merge([graded], [more])).toEqual([more]);
+    expect(merge([more], [graded])).toEqual([more]);
+    const other = { ...graded, readings: [leg] };
+    expect(merge([graded], [other])).toEqual([graded, other]);
+    expect(merge([graded], [{ ...more, grader: 'RB' }])).toHaveLength(2);
+    const empty = { ...waiting, readings: [] };
+    expect(merge([waiting], [empty])).toEqual([waiting, empty]);
+  });
+});
+
+describe('problems and coupons of two records', () => {
+  const problem = { calculation: 'deposit', set: 1, place: 0, solved: true, on: '2026-03-02' };
+  const merge = (own: LearnerRecord['problems'], other: LearnerRecord['problems']) =>
+    mergeLearnerRecords({ ...emptyRecord(), problems: own }, { ...emptyRecord(), problems: other })
+      .problems;
+
+  it('stand by their days, those of one day as they stood', () => {
+    const [early, late] = [
+      { ...problem, on: '2026-03-01' },
+      { ...problem, on: '2026-03-05' },
+    ];
+    const [one, two, three] = [1, 2, 3].map((place) => ({ ...problem, place }));
+    if (!one || !two || !three) throw new Error();
+    expect(merge([late, two, one], [three, early])).toEqual([early, two, one, three, late]);
+    const coupon = (on: string) => ({ ...waiting, on });
+    expect(
+      mergeLearnerRecords(
+        withCoupons(coupon('2026-03-05')),
+        withCoupons(coupon('2026-03-01')),
+      ).coupons.map(({ on }) => on),
+    ).toEqual(['2026-03-01', '2026-03-05']);
+  });
+
+  it('stand as often as in the record that has them oftener, however their fields stand', () => {
+    const turned = Object.fromEntries(
+      Object.entries(problem).reverse(),
+    ) as unknown as typeof problem;
+    expect(merge([problem], [turned])).toEqual([problem]);
+    expect(merge([problem], [turned, problem])).toHaveLength(2);
+    expect(merge([problem, problem, problem], [problem])).toHaveLength(3);
+    expect(merge([], [problem, problem])).toHaveLength(2);
+  });
+
+  it('keep the learner’s own number, or take the other where there is none', () => {
+    const named = (learner: string) => ({ ...emptyRecord(), learner });
+    expect(mergeLearnerRecords(named('7'), named('8')).learner).toBe('7');
+    expect(mergeLearnerRecords(named(''), named('8')).learner).toBe('8');
+  });
+});

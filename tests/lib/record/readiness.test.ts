@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Coupon } from '../../../lib/files/learner-record.ts';
-import { readiness } from '../../../lib/record/readiness.ts';
+import { movesOn, readiness } from '../../../lib/record/readiness.ts';
 
 const coupon = (on: string, result: Coupon['result'], exercise = 'fillet-2f'): Coupon => ({
   exercise,
@@ -40,4 +40,14 @@ describe('readiness', () => {
       range: undefined,
     });
   });
+});
+
+it('gives the range of Wilson for what was passed of what was graded', () => {
+  const days = ['2026-03-02', '2026-03-03', '2026-03-04', '2026-03-05'];
+  const coupons = days.map((on, place) => coupon(on, place === 0 ? 'repeat' : 'passed'));
+  // Three of four at 95 %: 0.301 to 0.954 (Wilson's score interval, worked by hand).
+  const { range, run } = readiness(coupons, 'fillet-2f');
+  expect(range?.low).toBeCloseTo(0.3006, 4);
+  expect(range?.high).toBeCloseTo(0.9544, 4);
+  expect([run, movesOn]).toEqual([3, 3]);
 });

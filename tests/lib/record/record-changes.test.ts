@@ -53,3 +53,9 @@ describe('a record', () => {
     expect(record).toEqual(before);
   });
 });
+
+it('a lesson that was read stays as it is among others', () => {
+  const two = withLessonRead(record, 'slag', '2026-03-09');
+  expect(withLessonRead(two, 'arc-length', '2026-04-01')).toEqual(two);
+  expect(withLessonRead(two, 'slag', '2026-04-01')).toEqual(two);
+});

@@ -57,3 +57,45 @@ describe('what is still wanted', () => {
     );
   });
 });
+
+describe('what is said of the coupons', () => {
+  const bare = { ...asks, points: [], holdPoints: [] };
+
+  it('is of the last one that was graded, by its day', () => {
+    const coupons = [
+      coupon('2026-03-09', 'repeat', ['undercut', 'undercut', 'size']),
+      coupon('2026-03-02', 'passed'),
+      coupon('2026-03-12', 'waiting'),
+    ];
+    expect(wanted(coupons, bare)).toEqual([
+      'Not met in the coupon of 2026-03-09: undercut, size.',
+      'One coupon waits for its grade.',
+      '3 more passes in a row, where your shop asks for 3 (common practice).',
+    ]);
+    expect(wanted(coupons.toReversed(), bare)[0]).toContain('2026-03-09');
+  });
+
+  it('counts those that wait, and names who graded, or nobody', () => {
+    const waits = ['2026-03-02', '2026-03-03'].map((on) => coupon(on, 'waiting'));
+    expect(wanted(waits, bare)).toEqual(['2 coupons wait for their grade.']);
+    const unsigned = { ...coupon('2026-03-02', 'repeat'), grader: '' };
+    expect(wanted([unsigned], bare)[0]).toBe(
+      'The coupon of 2026-03-02 is to be repeated. Ask who graded it what to change.',
+    );
+  });
+
+  it('goes down with each pass in a row, to nothing at three', () => {
+    const passes = (many: number) =>
+      Array.from({ length: many }, (_, day) => coupon(`2026-03-0${day + 1}`, 'passed'));
+    const more = (many: number) => wanted(passes(many), asks);
+    expect(more(1)).toEqual([
+      '2 more passes in a row, where your shop asks for 3 (common practice).',
+    ]);
+    expect(more(2)).toEqual([
+      '1 more pass in a row, where your shop asks for 3 (common practice).',
+    ]);
+    expect(more(3)).toEqual([]);
+    expect(more(4)).toEqual([]);
+    expect(wanted([], bare)).toEqual([]);
+  });
+});

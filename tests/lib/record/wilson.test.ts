@@ -35,3 +35,20 @@ describe('the range of a share', () => {
     expect(() => wilson(3, 2)).toThrow(RangeError);
   });
 });
+
+it('begins at none and ends at all, to the last digit', () => {
+  for (let all = 1; all <= 60; all++) {
+    expect(wilson(0, all).low).toBe(0);
+    expect(wilson(all, all).high).toBe(1);
+  }
+});
+
+it.each([
+  [-1, 3],
+  [4, 3],
+  [0, 0],
+  [Number.NaN, 3],
+  [1, Number.NaN],
+])('has no share of %d in %d', (passed, all) => {
+  expect(() => wilson(passed, all)).toThrow(RangeError);
+});
