@@ -36,9 +36,8 @@ const edgeA: readonly Point[] = [
 ];
 const edgeB: readonly Point[] = edgeA.map(([x, y]): Point => [-x, y]);
 
-const shares = (count: number) => Array.from({ length: count }, (_, i) => (i + 1) / (count + 1));
 const along = (curve: Cubic, count: number): Point[] =>
-  shares(count).map((t) => inPicture(bezierPoint(curve, t)));
+  Array.from({ length: count }, (_, i) => inPicture(bezierPoint(curve, (i + 1) / (count + 1))));
 
 /** What there is to draw, in pixels of the picture. */
 export const groovePicture = {

@@ -2,6 +2,7 @@
  * A drawn section of a fillet whose true sizes are known, for learning to measure: a tee of plates
  * at a right angle, a face that bulges as a parabola, and a fusion line that is a cubic Bézier curve.
  */
+import { bezierPoint, bow, type Cubic, sweptArea } from '../geometry/bezier.ts';
 import type { Point } from '../geometry/outline.ts';
 
 const pixelsPerMillimeter = 40;
@@ -18,29 +19,16 @@ const legB = 7.6;
 const bulge = 0.7;
 const faceWidth = Math.hypot(legA, legB);
 const outward: Point = [legB / faceWidth, legA / faceWidth];
-const controls: readonly [Point, Point, Point, Point] = [
+const face = bow([legA, 0], [0, legB], [bulge * outward[0], bulge * outward[1]]);
+const fusion: Cubic = [
   [legA, 0],
   [-1.5, -3],
   [-2.75, -1.25],
   [0, legB],
 ];
 
-const facePoint = (t: number): Point => {
-  const rise = 4 * bulge * t * (1 - t);
-  return [legA * (1 - t) + rise * outward[0], legB * t + rise * outward[1]];
-};
-
-const fusionPoint = (t: number): Point => {
-  const back = 1 - t;
-  const at = (axis: 0 | 1) =>
-    back ** 3 * controls[0][axis] +
-    3 * back ** 2 * t * controls[1][axis] +
-    3 * back * t ** 2 * controls[2][axis] +
-    t ** 3 * controls[3][axis];
-  return [at(0), at(1)];
-};
-
-const shares = (count: number) => Array.from({ length: count }, (_, i) => (i + 1) / (count + 1));
+const along = (curve: Cubic, count: number): Point[] =>
+  Array.from({ length: count }, (_, i) => inPicture(bezierPoint(curve, (i + 1) / (count + 1))));
 
 /** What there is to draw, in pixels of the picture. */
 export const samplePicture = {
@@ -52,8 +40,8 @@ export const samplePicture = {
   root,
   toeA: inPicture([legA, 0]),
   toeB: inPicture([0, legB]),
-  face: shares(40).map((t) => inPicture(facePoint(t))),
-  fusion: shares(60).map((t) => inPicture(fusionPoint(t))),
+  face: along(face, 40),
+  fusion: along(fusion, 60),
   /** Where each pass melted into the one before. */
   passLines: [
     [inPicture([5.3, -0.45]), inPicture([3.4, 2.9]), inPicture([-0.5, 4])],
@@ -67,8 +55,8 @@ export const sampleMarks = {
   root: [root],
   toeA: [samplePicture.toeA],
   toeB: [samplePicture.toeB],
-  face: shares(7).map((t) => inPicture(facePoint(t))),
-  fusion: shares(11).map((t) => inPicture(fusionPoint(t))),
+  face: along(face, 7),
+  fusion: along(fusion, 11),
   plateA: [inPicture([9.6, 0]), inPicture([13.6, 0])],
   plateB: [inPicture([0, 9]), inPicture([0, 12.4])],
   passes: [inPicture([1.2, 1.3]), inPicture([5, 1.6]), inPicture([1.5, 5])],
@@ -83,20 +71,7 @@ export const sampleLength = 20;
  */
 export const sampleTruth = (() => {
   const depositArea = (legA * legB) / 2 + (2 / 3) * faceWidth * bulge;
-  const cross = (i: number, j: number) => {
-    const [a, b] = [controls[i] as Point, controls[j] as Point];
-    return a[0] * b[1] - a[1] * b[0];
-  };
-  // Twice the area between a cubic and its origin is a fixed mix of its corners' cross products.
-  const meltedArea = -(
-    (6 * cross(0, 1) +
-      3 * cross(0, 2) +
-      cross(0, 3) +
-      3 * cross(1, 2) +
-      3 * cross(1, 3) +
-      6 * cross(2, 3)) /
-    20
-  );
+  const meltedArea = -sweptArea(fusion);
   return {
     legA,
     legB,
