@@ -19,6 +19,9 @@ export interface TypedScale {
   lengthError: number | undefined;
 }
 
+/** In millimeters: a leg that lies across its plate is nothing but the last bits of a cosine. */
+const smallest = 1e-6;
+
 export type Missing = { missing: string };
 
 /** The plane of the picture, from its points and the typed lengths. */
@@ -88,7 +91,7 @@ export function placedSection(
     return {
       missing: 'The plates must meet at 20° to 170°: look at root, toes and plate faces again.',
     };
-  if (found.legA.value <= 0 || found.legB.value <= 0 || found.throat.value <= 0)
+  if (Math.min(found.legA.value, found.legB.value, found.throat.value) < smallest)
     return { missing: 'These marks make no fillet: look at the toes and the face again.' };
   if (marks.fusion.length > 0 && !found.penetration)
     return { missing: 'The fusion line does not pass the root: mark it from toe to toe.' };

@@ -106,3 +106,69 @@ describe('placedGroove', () => {
     expect(names).toContain('rootHeight');
   });
 });
+
+describe('a mark of a groove that cannot be measured', () => {
+  const bare: Placed = {
+    ...noMarks,
+    ends: grooveSampleMarks.ends,
+    toeA: [[0, 0]],
+    toeB: [[400, 0]],
+    rootA: [[100, 300]],
+    rootB: [[300, 300]],
+  };
+  it('is missing while one of four is', () => {
+    expect(missing(bare)).toBeUndefined();
+    for (const name of ['toeA', 'toeB', 'rootA', 'rootB'] as const) {
+      expect(grooveMarks({ ...bare, [name]: [] }, false)).toBeUndefined();
+      expect(missing({ ...bare, [name]: [] })).toMatch(/^Mark both toes of the cap/);
+    }
+  });
+  it('stands no nearer than four marking errors: toe to toe, and toe to root on either plate', () => {
+    for (const apart of [7.9, 8]) {
+      expect(missing({ ...bare, toeB: [[apart, 0]], rootB: [[apart, 300]] })).toMatch(/too close/);
+      expect(missing({ ...bare, rootA: [[0, apart]] })).toMatch(/too close/);
+      expect(missing({ ...bare, rootB: [[400, apart]] })).toMatch(/too close/);
+    }
+    expect(missing({ ...bare, rootA: [[0, 8.1]] })).toBeUndefined();
+  });
+  it('may close the root to a point, but not change sides', () => {
+    expect(missing({ ...bare, rootA: [[200, 300]], rootB: [[200, 300]] })).toBeUndefined();
+    expect(missing({ ...bare, rootA: [[201, 300]], rootB: [[200, 300]] })).toMatch(/changed sides/);
+  });
+  it('lies this side of the horizon of a tilted picture', () => {
+    const tilted: Placed = {
+      ...bare,
+      corners: [
+        [400, 400],
+        [600, 400],
+        [700, 600],
+        [300, 600],
+      ],
+      toeA: [[350, 420]],
+      toeB: [[650, 420]],
+      rootA: [[450, 580]],
+      rootB: [[550, 580]],
+    };
+    const by = { by: 'rectangle', width: 25, height: 20 } as const;
+    expect(missing(tilted, by)).toBeUndefined();
+    expect(missing({ ...tilted, toeA: [[350, 150]], toeB: [[650, 150]] }, by)).toMatch(
+      /no place for it/,
+    );
+  });
+  it('makes a weld with an area, not one that lies in a line', () => {
+    const on = (y: number, ...all: number[]) => all.map((x): [number, number] => [x, y]);
+    const flat: Placed = {
+      ...bare,
+      rootA: [[100, 0]],
+      rootB: [[300, 0]],
+      face: on(0, 100, 200, 300),
+      rootBead: on(0, 200),
+      fusionA: on(0, 25, 50, 75),
+      fusionB: on(0, 375, 350, 325),
+    };
+    expect(missing(flat)).toMatch(/make no weld/);
+    expect(missing({ ...flat, face: on(-20, 100, 200, 300) })).toBeUndefined();
+    // Without the cap nothing is said of an area.
+    expect(missing({ ...flat, face: [] })).toBeUndefined();
+  });
+});

@@ -181,3 +181,134 @@ describe('sectionLines and scaleBar', () => {
     expect(map && scaleBar(map, samplePicture, [100])).toBeUndefined();
   });
 });
+
+describe('a mark that cannot be measured', () => {
+  const bare: Placed = {
+    ...noMarks,
+    ends: sampleMarks.ends,
+    root: [[0, 0]],
+    toeA: [[400, 0]],
+    toeB: [[-300, 400]],
+  };
+  const none = /make no fillet/;
+  it('makes a leg that lies across its plate, or a face that reaches back to the root', () => {
+    expect(missing(bare)).toBeUndefined();
+    const upright: Placed['plateA'] = [
+      [0, 500],
+      [0, 900],
+    ];
+    expect(missing({ ...bare, plateA: upright })).toMatch(none);
+    expect(
+      missing({
+        ...bare,
+        toeB: [[0, 400]],
+        plateA: [
+          [500, 200],
+          [1000, 400],
+        ],
+        plateB: [
+          [-500, 0],
+          [-900, 0],
+        ],
+      }),
+    ).toMatch(none);
+    const hollow: Placed['face'] = [
+      [200, 20],
+      [20, 10],
+      [-10, 200],
+    ];
+    expect(missing({ ...bare, toeB: [[0, 400]], face: hollow })).toBeUndefined();
+    const through = hollow.map(([x, y]): [number, number] => [x - 60, y - 60]);
+    expect(missing({ ...bare, toeB: [[0, 400]], face: through })).toMatch(none);
+  });
+
+  it('stands no nearer than four marking errors', () => {
+    const close = (apart: number) =>
+      missing({ ...bare, toeA: [[apart, 0]], toeB: [[0, 400]] })?.includes('too close');
+    expect([close(7.9), close(8), close(8.1)]).toEqual([true, true, undefined]);
+    expect(missing({ ...bare, toeB: [[0, 8]] })).toMatch(/too close/);
+    expect(missing({ ...bare, toeA: [[400, 0]], toeB: [[400, 8]] })).toMatch(/too close/);
+  });
+
+  it('lies in plates that meet at 20° to 170°', () => {
+    const at = (degrees: number) => {
+      const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+      return missing({ ...bare, toeB: [[400 * cos, 400 * sin]] });
+    };
+    expect([20.1, 90, 169.9].map(at)).toEqual([undefined, undefined, undefined]);
+    for (const degrees of [15, 19.9, 170.1, 179])
+      expect(at(degrees)).toMatch(/meet at 20° to 170°/);
+  });
+
+  it('lies this side of the horizon of a tilted picture', () => {
+    // The sides of this rectangle meet at a height of 200: beyond it lies nothing of the plane.
+    const tilted: Placed = {
+      ...bare,
+      corners: [
+        [400, 400],
+        [600, 400],
+        [700, 600],
+        [300, 600],
+      ],
+      root: [[400, 550]],
+      toeA: [[600, 550]],
+      toeB: [[400, 420]],
+    };
+    expect(missing(tilted, { by: 'rectangle' })).toBeUndefined();
+    expect(missing({ ...tilted, toeB: [[400, 150]] }, { by: 'rectangle' })).toMatch(
+      /no place for it/,
+    );
+  });
+
+  it('is missing while root or a toe is, and without either side of the rectangle', () => {
+    for (const name of ['root', 'toeA', 'toeB'] as const) {
+      expect(filletMarks({ ...bare, [name]: [] })).toBeUndefined();
+      expect(missing({ ...bare, [name]: [] })).toBe('Mark the root and both toes.');
+    }
+    const corners: Placed['corners'] = [
+      [0, 0],
+      [9, 0],
+      [9, 9],
+      [0, 9],
+    ];
+    for (const side of ['width', 'height'] as const)
+      expect(missing({ ...bare, corners }, { by: 'rectangle', [side]: undefined })).toMatch(
+        /both sides/,
+      );
+  });
+});
+
+it('takes the most that a length may be off for two standard errors', () => {
+  const measured = placedSection(sample, { ...typed, lengthError: 0.3 }, 2);
+  expect('plane' in measured && measured.plane).toMatchObject({
+    by: 'distance',
+    length: sampleLength,
+    lengthError: 0.15,
+  });
+});
+
+it('names every curve by its own marks', () => {
+  const of = (x: number, count: number) =>
+    Array.from({ length: count }, (_, i): [number, number] => [x, i]);
+  const placed: Placed = {
+    ...sample,
+    face: of(1, 3),
+    fusion: of(2, 5),
+    plateA: of(3, 2),
+    plateB: of(4, 2),
+    undercutA: of(5, 1),
+    undercutB: of(6, 1),
+  };
+  const { root, toeA, toeB, ...curves } = placed;
+  expect(filletMarks(placed)).toEqual({
+    root: root[0],
+    toeA: toeA[0],
+    toeB: toeB[0],
+    face: curves.face,
+    fusion: curves.fusion,
+    plateA: curves.plateA,
+    plateB: curves.plateB,
+    undercutA: curves.undercutA,
+    undercutB: curves.undercutB,
+  });
+});
