@@ -19,3 +19,14 @@ it.each<[FNumber, Backing, string]>([
   );
   expect(wanted.join(' ')).toBe(cells);
 });
+
+it('covers its own group both ways only where it was welded open', () => {
+  const own = (fNumber: FNumber, backing: Backing, wanted: Backing) =>
+    covers({ fNumber, backing }, { fNumber, backing: wanted });
+  for (const group of ['F1', 'F2', 'F3', 'F4'] as const)
+    expect([own(group, strip, strip), own(group, strip, open), own(group, open, open)]).toEqual([
+      true,
+      false,
+      true,
+    ]);
+});
