@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answer, type Typed } from '../../../lib/answer.ts';
 import grooveFitUp from '../../../lib/calculations/groove-fit-up.ts';
+import groovePasses from '../../../lib/calculations/groove-passes.ts';
 import type { PassMap } from '../../../lib/geometry/pass-map.ts';
 import { areaOf } from '../geometry/polygon-oracle.ts';
 
@@ -105,6 +106,29 @@ describe('the fit-up of a groove', () => {
     );
   });
 
+  it('fills both ends of the tolerance in layers of 1/8 in, as groove-passes does', () => {
+    const shape = { thickness: '3/4 in', rootFace: '0 in', capHeight: '1/16 in' };
+    const found = asked({ ...shape, rootOpening: '3/8 in', passArea: '0.02 in2' });
+    for (const [name, rootOpening, includedAngle] of [
+      ['narrowest', '3/16 in', '40'],
+      ['widest', '1/2 in', '55'],
+    ] as const) {
+      const plan = answer(groovePasses, {
+        ...{ ...shape, rootOpening, includedAngle, passArea: '0.02 in2' },
+        ...{ rootPassThickness: '1/8 in', fillPassThickness: '1/8 in' },
+      });
+      if (!plan.ok) throw new Error(plan.problems[0]?.text);
+      expect(found[name]).toEqual(plan.results.map);
+      expect(found[`${name}Passes`]).toBe(plan.results.passes);
+    }
+  });
+
+  it('points to the field at fault', () => {
+    const given = { thickness: '2 in', rootOpening: '1/4 in', includedAngle: '45' };
+    const refused = answer(grooveFitUp, { ...given, passArea: '0.006 in2' });
+    expect(refused.ok || refused.problems[0]?.field).toBe('passArea');
+  });
+
   it('says the tolerance in the marks of a rule', () => {
     expect(asked({}).said).toContain('{3/16 in|4 mm} to {1/2 in|12 mm}');
   });
@@ -132,6 +156,8 @@ describe('the fit-up of a groove', () => {
 
   it('counts metal against the joint as drawn: none more at the drawn size, less when narrower', () => {
     expect(asked({}).extra).toBeCloseTo(0, 9);
+    // Without cap 3/8 (3/8 + 3/8 tan 22.5°) to 3/8 (1/4 + 3/8 tan 22.5°): 0.53033 to 0.40533, by hand.
+    expect(asked({ rootOpening: '3/8 in', capHeight: '0 in' }).extra).toBeCloseTo(30.839, 2);
     expect(asked({ rootOpening: '3/16 in' }).extra as number).toBeLessThan(0);
     expect(asked({ rootOpening: '3/8 in' }).passes).toBeGreaterThan(asked({}).passes as number);
   });

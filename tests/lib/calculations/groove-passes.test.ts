@@ -257,6 +257,22 @@ describe('the order of passes (common practice, no source)', () => {
     expect(left).toEqual([0.25, 0.125, 0.125, 0, 0, 0]);
   });
 
+  it('adds in each layer, bead by bead, the width of the groove at its face', () => {
+    const { plan: passes } = plan({ capHeight: 0, thickness: 0.75 });
+    const widths = new Map<number, number>();
+    for (const { layer, step } of passes) widths.set(layer, (widths.get(layer) ?? 0) + (step ?? 0));
+    for (const { layer, depthLeft } of passes)
+      expect(widths.get(layer)).toBeCloseTo(
+        0.25 + 2 * (0.75 - (depthLeft ?? 0)) * Math.tan(Math.PI / 8),
+        6,
+      );
+  });
+
+  it('covers all of a pass with the one pass above it, between upright walls', () => {
+    const { plan: passes } = plan({ includedAngle: 0, thickness: 0.25, passArea: 0.1 });
+    expect(passes).toMatchObject([{ kind: 'root' }, { over: 'pass 1', covers: 100 }]);
+  });
+
   it('says that a single pass is root and cover in one', () => {
     expect(plan({ thickness: 0.125, includedAngle: 60, rootOpening: 0.0625 }).plan).toMatchObject([
       { kind: 'root and cover' },

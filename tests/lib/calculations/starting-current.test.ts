@@ -61,6 +61,82 @@ describe('starting-current', () => {
     },
   );
 
+  // The shop's own card (common practice, no source): lowest, first, highest, in amperes.
+  it.each([
+    ['E7018', '3/32 in', '75 85 100', '70 80 90', '75 85 95'],
+    ['E7018', '1/8 in', '115 125 140', '105 115 125', '110 120 130'],
+    ['E7018', '5/32 in', '150 165 190', '130 140 155', '140 150 165'],
+    ['E6010', '3/32 in', '45 60 75', '45 55 65', '50 60 70'],
+    ['E6010', '1/8 in', '80 95 115', '75 85 100', '80 90 105'],
+    ['E6011', '1/8 in', '80 95 115', '75 85 100', '80 90 105'],
+  ])(
+    'sets %s of %s as the shop does: %s flat and horizontal, %s vertical, %s overhead',
+    (classification, diameter, flat, vertical, overhead) => {
+      for (const [position, card] of Object.entries({
+        flat,
+        horizontal: flat,
+        vertical,
+        overhead,
+      })) {
+        const found = ask({ classification, diameter, position });
+        if (!found.ok) throw new Error(found.problems[0]?.text);
+        const { low, suggested, high } = found.results;
+        expect(`${low} ${suggested} ${high}`, position).toBe(card);
+      }
+    },
+  );
+
+  it.each([
+    ['3/32 in', '50 60 70'],
+    ['1/8 in', '65 78 90'],
+  ])('sets E6010 of %s into an open root as the shop does: %s', (diameter, card) => {
+    const found = ask({ classification: 'E6010', diameter, use: 'open root' });
+    if (!found.ok) throw new Error(found.problems[0]?.text);
+    const { low, suggested, high } = found.results;
+    expect(`${low} ${suggested} ${high}`).toBe(card);
+  });
+
+  it('has nothing to go by for a size that neither the shop nor the standard names', () => {
+    for (const given of [
+      { diameter: '7/32 in' },
+      { classification: 'E6010', diameter: '5/32 in', use: 'open root' },
+    ]) {
+      const answered = ask(given);
+      expect(answered.ok || answered.problems[0]).toMatchObject({
+        field: 'diameter',
+        text: expect.stringMatching(/no row for it: take the range on the box/),
+      });
+    }
+  });
+
+  it.each(['E7018', 'E7016', 'E7014', 'E7018-1', 'E7018M'])(
+    'lets %s over 5/32 in lie flat and level, and neither climb nor hang (AWS D1.1 Table 5.1)',
+    (classification) => {
+      const at = (position: string, diameter = '3/16 in') =>
+        ask({ classification, diameter, position }).ok;
+      expect([at('flat'), at('horizontal'), at('vertical'), at('overhead')]).toEqual([
+        true,
+        true,
+        false,
+        false,
+      ]);
+      expect(at('vertical', '5/32 in') && at('overhead', '5/32 in')).toBe(true);
+    },
+  );
+
+  it.each(['E6010', 'E6011', 'E6013'])('lets %s of 3/16 in climb and hang', (classification) => {
+    for (const position of ['vertical', 'overhead'])
+      expect(ask({ classification, diameter: '3/16 in', position }).ok).toBe(true);
+  });
+
+  it('opens a root with cellulose only', () => {
+    for (const classification of ['E7018', 'E7016', 'E7014', 'E6013', 'E7018-1', 'E7018M']) {
+      const answered = ask({ classification, diameter: '1/8 in', use: 'open root' });
+      expect(answered.ok || answered.problems[0]?.field).toBe('use');
+    }
+    expect(ask({ classification: 'E6011', diameter: '1/8 in', use: 'open root' }).ok).toBe(true);
+  });
+
   it('goes lower into an open root than on a plate, uphill in every position alike', () => {
     for (const diameter of ['3/32 in', '1/8 in']) {
       const at = (use: string, position: string) => {
