@@ -96,6 +96,21 @@ describe('starting-current', () => {
     expect(`${low} ${suggested} ${high}`).toBe(card);
   });
 
+  it('begins low in the typical range where the shop has no row: a fifth up it, out of position at its end', () => {
+    const first = (given: Record<string, string>) => {
+      const found = ask(given);
+      if (!found.ok) throw new Error(found.problems[0]?.text);
+      return [found.results.low, found.results.suggested, found.results.high];
+    };
+    // 200 A to 275 A: a fifth of 75 A is 15 A. 110 A to 170 A: a fifth of 60 A is 12 A.
+    expect(first({ diameter: '3/16 in' })).toEqual([200, 215, 275]);
+    expect(first({ diameter: '3/16 in', position: 'horizontal' })).toEqual([200, 215, 275]);
+    const cellulose = { classification: 'E6010', diameter: '5/32 in' };
+    expect(first(cellulose)).toEqual([110, 122, 170]);
+    for (const position of ['vertical', 'overhead'])
+      expect(first({ ...cellulose, position })).toEqual([110, 110, 170]);
+  });
+
   it('has nothing to go by for a size that neither the shop nor the standard names', () => {
     for (const given of [
       { diameter: '7/32 in' },
