@@ -121,42 +121,52 @@ function energyOf(given: {
   return (60 * voltage * current) / (1000 * travelSpeed);
 }
 
-const advice: Readonly<Record<string, { low: string; high: string }>> = {
+type Item =
+  | 'currentInside'
+  | 'voltageInside'
+  | 'travelSpeedInside'
+  | 'interpassInside'
+  | 'arcEnergyInside';
+
+/** What to do about a reading outside, by what was read. */
+const advice: Readonly<Record<Item, Partial<Record<InsideVerdict, string>>>> = {
   currentInside: {
-    low: 'Turn the current up, then read again while the arc burns.',
-    high: 'Turn the current down, then read again while the arc burns.',
+    'no, too low': 'Turn the current up, then read again while the arc burns.',
+    'no, too high': 'Turn the current down, then read again while the arc burns.',
   },
   voltageInside: {
-    low: 'A low voltage with a covered electrode is an arc held very short, or a meter far from the arc.',
-    high: 'A high voltage with a covered electrode is a long arc: hold it closer.',
+    'no, too low':
+      'A low voltage with a covered electrode is an arc held very short, or a meter far from the arc.',
+    'no, too high': 'A high voltage with a covered electrode is a long arc: hold it closer.',
   },
   travelSpeedInside: {
-    low: 'Travel faster, or the bead and its heat grow.',
-    high: 'Travel slower, or the bead stays thin and cold.',
+    'no, too low': 'Travel faster, or the bead and its heat grow.',
+    'no, too high': 'Travel slower, or the bead stays thin and cold.',
   },
   interpassInside: {
-    low: 'Warm the joint before the next pass.',
-    high: 'Wait. Let it cool in still air, with no water and no fan.',
+    'no, too low': 'Warm the joint before the next pass.',
+    'no, too high': 'Wait. Let it cool in still air, with no water and no fan.',
   },
   arcEnergyInside: {
-    low: '',
-    high: 'Too much heat for each inch: travel faster, or take less current.',
+    'no, too high': 'Too much heat for each inch: travel faster, or take less current.',
   },
 };
 
-function reasons(inside: Record<string, InsideVerdict>): Reason[] {
+function reasons(inside: Readonly<Record<Item, InsideVerdict>>): Reason[] {
   const found: Reason[] = [
     {
       kind: 'rule',
       text: 'A reading on either end of its range is inside. Checked is what has both a reading and an end of its range.',
     },
   ];
-  for (const [name, verdict] of Object.entries(inside))
-    if (verdict.startsWith('no,'))
+  for (const [name, verdict] of Object.entries(inside) as [Item, InsideVerdict][]) {
+    const text = advice[name][verdict];
+    if (text !== undefined)
       found.push({
         kind: 'caution',
-        text: advice[name]?.[verdict === 'no, too low' ? 'low' : 'high'] ?? '',
+        text,
         cite: { source: 'common-practice', known: 'practice' },
       });
+  }
   return found;
 }

@@ -133,9 +133,9 @@ export interface Digits {
 
 /** The parts of a classification, such as E7018-1: E, strength, position, covering, ending. */
 export function readDigits(classification: Classification): Digits {
-  const [, strength = '', positionDigit = '', last = '', ending = ''] =
-    /^E(\d\d)(\d)(\d)(.*)$/.exec(classification) ?? [];
-  const covering = coverings[positionDigit + last] as Covering;
+  const [strength, positionDigit] = [classification.slice(1, 3), classification.slice(3, 4)];
+  const covering = coverings[classification.slice(3, 5)] as Covering;
+  const ending = classification.slice(5);
   return {
     strength: strengths[strength as keyof typeof strengths],
     position: positions[positionDigit as keyof typeof positions],

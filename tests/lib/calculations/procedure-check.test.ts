@@ -51,6 +51,21 @@ describe('procedure-check', () => {
     );
   });
 
+  it('says that nothing was checked until something was', () => {
+    expect(results({}).verdict).toBe('nothing was checked');
+    expect(results({ current: '125' }).verdict).toBe('nothing was checked');
+    expect(results({ current: '125', currentFrom: '115' }).verdict).toBe(
+      'yes, as far as it was checked',
+    );
+  });
+
+  it.each(['voltage', 'current', 'travelSpeed'])('has no arc energy without %s', (name) => {
+    const given = { voltage: '23', current: '131', travelSpeed: '6.5', arcEnergyTo: '20' };
+    expect(results(given).arcEnergyInside).toBe('no, too high');
+    expect(results({ ...given, [name]: '' })).toMatchObject({ arcEnergyInside: 'not checked' });
+    expect(results({ ...given, [name]: '' }).arcEnergy).toBeUndefined();
+  });
+
   it('has the arc energy of heat-input', () => {
     const given = { voltage: '23', current: '131', travelSpeed: '6.5' };
     const answered = answer(heatInput, given);
