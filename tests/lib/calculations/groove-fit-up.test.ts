@@ -70,6 +70,50 @@ describe('the fit-up of a groove', () => {
     expect(verdict({ joint, rootOpening: rootOpening ?? '', includedAngle })).toBe(says);
   });
 
+  // The shop's open root (common practice): 3/32 in to 1/8 in, 60° to 75°, on the drawing and tacked.
+  it.each([
+    ['3/32 in', '60', 'fits'],
+    ['1/8 in', '75', 'fits'],
+    ['0.0937 in', '75', 'does not fit'],
+    ['0.1251 in', '75', 'does not fit'],
+    ['2.4 mm', '75', 'fits'],
+    ['3.2 mm', '75', 'fits'],
+    ['2.39 mm', '75', 'does not fit'],
+    ['3.21 mm', '75', 'does not fit'],
+    ['1/8 in', '59.9', 'does not fit'],
+    ['1/8 in', '75.1', 'does not fit'],
+  ])('holds an open root of %s and %s° to the shop: %s', (rootOpening, includedAngle, says) => {
+    for (const stage of ['on the drawing', 'after fit-up'])
+      expect(verdict({ joint: 'open root', stage, rootOpening, includedAngle })).toBe(says);
+  });
+
+  // B-U2a (from memory): 1/4 in and 45°, 3/8 in and 30°, 1/2 in and 20°; 6, 10 and 12 mm. As drawn
+  // plus 1/16 in (2 mm), after fit-up less 1/16 in (2 mm) or plus 1/4 in (6 mm).
+  it.each([
+    ['on a strip, 45°', '45', '1/4', '5/16', '3/16', '1/2', '6 mm', '8 mm', '4 mm', '12 mm'],
+    ['on a strip, 30°', '30', '3/8', '7/16', '5/16', '5/8', '10 mm', '12 mm', '8 mm', '16 mm'],
+    ['on a strip, 20°', '20', '1/2', '9/16', '7/16', '3/4', '12 mm', '14 mm', '10 mm', '18 mm'],
+  ])('knows the joint %s of %s°', (joint, includedAngle, ...printed) => {
+    const [drawn, most, from, to, drawnMm, mostMm, fromMm, toMm] = printed;
+    for (const [stage, least, largest] of [
+      ['on the drawing', drawn, most],
+      ['on the drawing', drawnMm, mostMm],
+      ['after fit-up', from, to],
+      ['after fit-up', fromMm, toMm],
+    ] as const) {
+      const found = asked({ joint, stage, includedAngle, rootOpening: largest ?? '' });
+      const system = largest?.endsWith('mm') ? 'metric' : 'us';
+      const size = (text = '') => {
+        const [over = '', under = '1'] = text.replace(' mm', '').split('/');
+        return Number(over) / Number(under);
+      };
+      expect(found.openingFrom).toMatchObject({ [system]: size(least) });
+      expect(found.openingTo).toMatchObject({ [system]: size(largest) });
+    }
+    for (const rootOpening of [drawn ?? '', drawnMm ?? ''])
+      expect(asked({ joint, includedAngle, rootOpening }).extra).toBeCloseTo(0, 9);
+  });
+
   it('names each fault, and which way', () => {
     expect(asked({ rootOpening: '1/8 in', includedAngle: '30' }).said).toMatch(
       /too narrow.*too steep/,

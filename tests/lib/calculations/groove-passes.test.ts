@@ -260,8 +260,9 @@ describe('the order of passes (common practice, no source)', () => {
   it('adds in each layer, bead by bead, the width of the groove at its face', () => {
     const { plan: passes } = plan({ capHeight: 0, thickness: 0.75 });
     const widths = new Map<number, number>();
-    for (const { layer, step } of passes) widths.set(layer, (widths.get(layer) ?? 0) + (step ?? 0));
-    for (const { layer, depthLeft } of passes)
+    for (const { layer = 0, step = 0 } of passes)
+      widths.set(layer, (widths.get(layer) ?? 0) + step);
+    for (const { layer = 0, depthLeft } of passes)
       expect(widths.get(layer)).toBeCloseTo(
         0.25 + 2 * (0.75 - (depthLeft ?? 0)) * Math.tan(Math.PI / 8),
         6,

@@ -53,6 +53,31 @@ describe('oven-load', () => {
     expect(ovenLoad.compute({ ...evening, ovenHolds: 280 }).fits).toBe(true);
   });
 
+  it('says nothing of room in an oven that is just full', () => {
+    // 14 booths at 6 an hour for 2 3/4 hours, hour by hour: 84 + 84 + 14 × 5 = 238, so two containers.
+    const full = ovenLoad.compute({ ...evening, ovenHolds: 280 });
+    expect(full).toMatchObject({ electrodes: 238, containers: 2, left: 42, fits: true });
+    expect(full.because.some(({ kind }) => kind === 'caution')).toBe(false);
+    const over = ovenLoad.compute({ ...evening, ovenHolds: 279 });
+    expect(over.because.some(({ kind }) => kind === 'caution')).toBe(true);
+  });
+
+  it('opens nothing while enough stands in the oven, and counts on from it', () => {
+    const stocked = (inOven: number) => ovenLoad.compute({ ...evening, inOven });
+    expect(stocked(238)).toMatchObject({ containers: 0, left: 0 });
+    expect(stocked(300)).toMatchObject({ containers: 0, left: 62 });
+    expect(stocked(237)).toMatchObject({ containers: 1, left: 139 });
+  });
+
+  it('wants each issue back by the hour its electrodes may be out, or by the last arc', () => {
+    const { issues } = ovenLoad.compute({ ...evening, firstArc: 16, lastArc: 22, issueEvery: 2 });
+    expect(issues.map(({ at, perBooth, backBy }) => [at, perBooth, backBy])).toEqual([
+      ['16:00', 12, '20:00'],
+      ['18:00', 12, '22:00'],
+      ['20:00', 12, '22:00'],
+    ]);
+  });
+
   it.each([
     ['an evening that ends before it starts', { lastArc: '18:00' }, 'lastArc'],
     ['an issue for longer than they may be out', { issueEvery: '5' }, 'issueEvery'],

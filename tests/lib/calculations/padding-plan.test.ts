@@ -33,6 +33,15 @@ describe('padding-plan', () => {
     );
   });
 
+  it('covers a plate as wide as one bead with one, however the width was converted', () => {
+    const one = { width: 0.1, height: 0.05, overlap: 50, plateWidth: 0.1 - 5e-11 };
+    expect(paddingPlan.compute({ ...one, plateLength: 8, runOut: 8 })).toMatchObject({
+      beads: 1,
+      electrodes: 1,
+      coveredWidth: 0.1,
+    });
+  });
+
   it('brings enough electrodes, and not one more', () => {
     fc.assert(
       fc.property(pad, (given) => {

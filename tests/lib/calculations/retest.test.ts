@@ -53,3 +53,34 @@ it('lets a requalification be tried at once under ASME IX, and after training un
   expect(trained).toMatchObject({ ok: true, results: { coupons: 1 } });
   expect(trained.because.some(({ text }) => text.includes('{3/8 in|10 mm}'))).toBe(true);
 });
+
+it('tells what ASME IX adds where one coupon of several failed so', () => {
+  const failed = [
+    { test: '3G', form: 'plate', by: 'looking' },
+    { test: '4G', form: 'plate', by: 'radiograph' },
+  ];
+  const said = ask({ code: 'ASME IX', when: 'at once', failed }).because.map(({ text }) => text);
+  expect(said.join(' ')).toMatch(/Failed by looking: .*Failed by radiograph: /);
+});
+
+it('asks for every specimen of one coupon after training, and names the clause', () => {
+  const failed = [{ test: '3G', form: 'plate', by: bend }];
+  const after = (code: string) => ask({ code, when: 'after training', failed });
+  for (const code of ['AWS D1.1', 'ASME IX'])
+    expect(after(code).results).toEqual({
+      coupons: 1,
+      toWeld: [{ weld: '3G on plate', count: 1, pass: 'every specimen' }],
+      needs: expect.stringMatching(/^(Evidence of further|Further) training or practice/),
+    });
+  // From memory: D1.1 clause 6.25.1 of 2020, 4.33.1 of 2015; ASME IX QW-321.
+  const cites = (code: string, when: string) =>
+    ask({ code, when, failed }).because.map(({ cite }) => `${cite?.source} ${cite?.at}`);
+  expect(cites('AWS D1.1', 'at once')).toEqual([
+    'aws-d1.1 2020 clause 6.25.1.1, 2015 clause 4.33.1.1',
+  ]);
+  expect(cites('AWS D1.1', 'after training')).toEqual([
+    'aws-d1.1 2020 clause 6.25.1.2, 2015 clause 4.33.1.2',
+  ]);
+  expect(cites('ASME IX', 'at once')).toEqual(['asme-ix QW-321.2']);
+  expect(cites('ASME IX', 'after training')).toEqual(['asme-ix QW-321.4']);
+});

@@ -26,4 +26,14 @@ describe('root-fit-up', () => {
   ])('judges %s, opening %s, face %s: %s', (diameter, opening, face, word) => {
     expect(said(diameter, opening, face)).toContain(word);
   });
+
+  it('says what is usual for the electrode: three quarters to all of it, half to three quarters', () => {
+    expect(said('1/8 in', '1/8 in', '1/16 in')).toMatch(
+      /opening \{1\/8 in\}; .*\{3\/32 in\} to \{1\/8 in\}\. .*face \{1\/16 in\}; .*\{1\/16 in\} to \{3\/32 in\}\./,
+    );
+    // 3/4 of 3/32 in is 0.0703 in, half of it 3/64 in: off the rule in thousandths.
+    expect(said('3/32 in', '3/32 in', '1/16 in')).toMatch(
+      /\{0\.07 in\} to \{3\/32 in\}\. .*\{3\/64 in\} to \{0\.07 in\}\./,
+    );
+  });
 });

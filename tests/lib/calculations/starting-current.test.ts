@@ -112,10 +112,11 @@ describe('starting-current', () => {
   });
 
   it('has nothing to go by for a size that neither the shop nor the standard names', () => {
-    for (const given of [
+    const sizes: Record<string, string>[] = [
       { diameter: '7/32 in' },
       { classification: 'E6010', diameter: '5/32 in', use: 'open root' },
-    ]) {
+    ];
+    for (const given of sizes) {
       const answered = ask(given);
       expect(answered.ok || answered.problems[0]).toMatchObject({
         field: 'diameter',
