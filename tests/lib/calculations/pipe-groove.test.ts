@@ -114,6 +114,23 @@ describe('pipe-groove', () => {
     expect(said('6', '80')).not.toMatch(/compound|square/);
   });
 
+  // ASME B16.25 para 3.1: square up to 3 mm, compound over 22 mm. NPS 8 XXS has 22.23 mm, NPS 6 XXS
+  // 21.95 mm; NPS 3/4 Sch 40 2.87 mm, NPS 1 Sch 40 3.38 mm (ASME B36.10).
+  it.each([
+    ['8', 'XXS', 'compound'],
+    ['6', 'XXS', ''],
+    ['3/4', '40', 'square'],
+    ['1', '40', ''],
+  ] as const)('finds the standard end of NPS %s, schedule %s %s', (nps, schedule, word) => {
+    const said = (bevelAngle: number) => {
+      const sizes = { rootOpening: 0.1, rootFace: 0.06, capHeight: 0, density: 0.28 };
+      const { because } = pipeGroove.compute({ nps, schedule, bevelAngle, ...sizes });
+      return /compound|square/.exec(because.map(({ text }) => text).join(' '))?.[0] ?? '';
+    };
+    expect(said(0.5)).toBe(word);
+    expect(said(0)).toBe(word === 'square' ? '' : word);
+  });
+
   it('refuses a root face thicker than the wall', () => {
     expect(() =>
       pipeGroove.compute({

@@ -36,7 +36,7 @@ describe('a named test pipe', () => {
         const sized = (wallTimes: number, outsideTimes: number) =>
           sizesByNamedPipe(
             { value: (walls[schedule]?.[index] ?? 0) * wallTimes, system },
-            { value: outside[index] * outsideTimes, system },
+            { value: (outside[index] ?? 0) * outsideTimes, system },
           );
         for (const times of [0.9855, 1, 1.0145]) {
           expect(sized(times, 1)).toMatchObject(sizes);
