@@ -50,5 +50,10 @@ describe('passes-left', () => {
     expect(cautions(0.03, 0.1)).toBe(1);
     expect(cautions(0.07, 0.1)).toBe(1);
     expect(cautions(0.05, 0.1)).toBe(0);
+    // 1/16 in to fill in a layer of 1/8 in is half a layer, and no less.
+    expect(passesLeft.compute({ depth: 3 / 32, layerThickness: 1 / 8 }).next).toBe('fill layer');
+    expect(passesLeft.compute({ depth: 0.0937, layerThickness: 1 / 8 }).next).toBe(
+      'thin fill layer',
+    );
   });
 });

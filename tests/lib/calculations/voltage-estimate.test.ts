@@ -84,4 +84,51 @@ describe('voltage-estimate', () => {
     };
     expect(width({})).toBeGreaterThan(width({ meterVoltage: '24' }));
   });
+
+  const ends = (given: Record<string, string>) => {
+    const answered = answer(voltageEstimate, { ...eighth, ...given });
+    if (!answered.ok) throw new Error(answered.problems[0]?.text);
+    const { low, voltage, high } = answered.results as Record<string, number>;
+    return [low, voltage, high].map((volts) => Number(volts?.toFixed(3)));
+  };
+  const timed = { consumedLength: '12 in', arcTime: '65', current: '125' };
+
+  it('says how far off each way may be (common practice, no source)', () => {
+    expect(ends({})).toEqual([20, 22, 24]);
+    expect(ends({ coreDiameter: '3/32 in' })).toEqual([17, 20, 23]);
+    expect(ends({ meterVoltage: '24', cableDrop: '1.5' })).toEqual([21.5, 22.5, 23.5]);
+    // 47.2 J/mm³ × 3.175² × 304.8 = 145 026 J, over 0.8 × 125 × 65: 22.312 V. Its doubt is the root of
+    // 5 %² + 8 %² + (1/65)² + (3/304.8)², 9.609 %: 2.144 V.
+    expect(ends(timed)).toEqual([20.168, 22.312, 24.456]);
+  });
+
+  it.each(['consumedLength', 'arcTime', 'current'])('needs %s for the first way', (name) => {
+    expect(ends({ ...timed, [name]: '' })).toEqual([20, 22, 24]);
+  });
+
+  it('guesses for a core of no trade size on the line as well', () => {
+    // 4.3 mm: 20 + 10 (4.3/25.4 − 3/32) / (9/32) = 22.686 V.
+    expect(ends({ coreDiameter: '4.3 mm' })[1]).toBe(22.686);
+  });
+
+  // 145 026 J over 0.8 × 125 A: 14 V in 103.59 s, 45 V in 32.23 s.
+  it.each([
+    ['103.5', true],
+    ['103.7', false],
+    ['32.3', true],
+    ['32.2', false],
+  ])('believes a watch that says %s s: %s', (arcTime, ok) => {
+    expect(answer(voltageEstimate, { ...eighth, ...timed, arcTime }).ok).toBe(ok);
+  });
+
+  it('cautions where less than 200 mm of an electrode burned', () => {
+    const cautions = (consumedLength: string) => {
+      const given = { ...eighth, consumedLength, arcTime: '45', current: '125' };
+      const answered = answer(voltageEstimate, given);
+      return (
+        answered.ok && answered.because.filter(({ text }) => /less than a whole/.test(text)).length
+      );
+    };
+    expect([cautions('200 mm'), cautions('199.9 mm')]).toEqual([0, 1]);
+  });
 });

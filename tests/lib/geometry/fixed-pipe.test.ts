@@ -95,6 +95,34 @@ describe('weldAtClock', () => {
   });
 });
 
+describe('pipe-position', () => {
+  // Tilt of the face: tan α over cos θ, by hand. On a level pipe it is none in the upper half; at
+  // 1:30 it is 44.7° on a pipe of 35° and 45.8° on one of 36°.
+  it.each([
+    [0, 14.9, false],
+    [0, 15.1, true],
+    [0, 89.9, true],
+    [0, 90, false],
+    [0, 100, false],
+    [35, 45, true],
+    [36, 45, false],
+    [90, 30, false],
+  ])(
+    'on a pipe of %s° at %s° warns of a slope with its face still up: %s',
+    (pipe, clock, warned) => {
+      const { because } = pipePosition.compute({ pipeInclination: pipe, clockAngle: clock });
+      expect(because.some(({ text }) => text.includes('still looks upward'))).toBe(warned);
+    },
+  );
+
+  it('asks nothing of the face where the weld runs plumb, and only there', () => {
+    const at = (clockAngle: number) => pipePosition.compute({ pipeInclination: 0, clockAngle });
+    expect(at(90).faceRotation).toBeUndefined();
+    expect(at(270).faceRotation).toBeUndefined();
+    expect(at(89.9).faceRotation).toBe(180);
+  });
+});
+
 describe('pipe-position-shares', () => {
   it.each([0, 1, 5, 9, 10, 11, 29.9, 30, 40, 45, 50, 60, 74, 75, 76, 79, 80, 85, 90])(
     'agrees with counting along the joint at %s°',
@@ -111,6 +139,25 @@ describe('pipe-position-shares', () => {
         expect(Math.abs(shares[name] - (100 * count[name]) / steps), name).toBeLessThan(0.06);
     },
   );
+
+  it.each([
+    [0, 'horizontal'],
+    [90, 'flat, vertical, overhead'],
+  ])('names at %s° what lies nowhere: %s', (pipeInclination, absent) => {
+    const { because } = pipePositionShares.compute({ pipeInclination });
+    expect(because.filter(({ kind }) => kind === 'passed').map(({ text }) => text)).toEqual([
+      `Nowhere on this joint: ${absent}.`,
+    ]);
+  });
+
+  it('names nothing where every position lies on the joint', () => {
+    // At 29.5° some of the top is still flat and some of the side already vertical.
+    const { because, ...shares } = pipePositionShares.compute({ pipeInclination: 29.5 });
+    for (const name of ['flat', 'horizontal', 'vertical', 'overhead'] as const)
+      expect(because.some(({ text }) => text.includes(name) && text.startsWith('Nowhere'))).toBe(
+        shares[name] === 0,
+      );
+  });
 
   it('adds up to the whole joint, its regions joined end to end', () => {
     fc.assert(
