@@ -218,6 +218,63 @@ describe('section-measure', () => {
     expect(answered).toMatchObject({ ok: true, results: { verdict } });
   });
 
+  const read = (typed: object) => {
+    const exact = { scaleError: '0', markingError: '0' };
+    const answered = answer(calculation, { ...square, ...exact, ...typed });
+    return answered.ok ? answered.results : answered.problems[0];
+  };
+
+  it('calls fusion that just meets the root fused, where nothing is in doubt', () => {
+    const fusion = rows([300, -20], [100, -20], [0, 0], [-20, 100], [-20, 300]);
+    expect(read({ fusion })).toMatchObject({ verdict: 'fused to the root' });
+  });
+
+  it('reads a face as convex or hollow, and never less than flat in the other way', () => {
+    // 300 and 300 lie 200/√2 beyond the line between the toes, 100 and 100 as much inside of it.
+    const off = expect.closeTo((0.02 * 200) / Math.SQRT2, 9);
+    expect(read({ face: rows([300, 300]) })).toMatchObject({ convexity: off, concavity: 0 });
+    expect(read({ face: rows([100, 100]) })).toMatchObject({ convexity: 0, concavity: off });
+  });
+
+  it.each([
+    [19.9, false],
+    [20.1, true],
+    [169.9, true],
+    [170.1, false],
+  ])('measures between plates that meet at %s°: %s', (degrees, measured) => {
+    const [x, y] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+    const found = read({ toes: rows([400, 0], [400 * x, 400 * y]) });
+    expect(found).toMatchObject(measured ? { legA: 8 } : { field: 'toes' });
+  });
+
+  it.each([
+    [
+      'a leg of nothing along plate A',
+      {
+        toes: rows([0, 400], [400, 0]),
+        plateA: rows([0, 0], [100, 0]),
+        plateB: rows([0, 0], [100, 100]),
+      },
+    ],
+    [
+      'a leg of nothing along plate B',
+      { plateB: rows([0, 0], [100, 0]), plateA: rows([0, 0], [100, 100]) },
+    ],
+    ['a face behind the root', { face: rows([-10, -10]) }],
+  ])('finds no fillet in %s', (_, marks) => {
+    expect(read(marks)).toMatchObject({
+      field: 'toes',
+      text: expect.stringMatching(/^These marks make no fillet/),
+    });
+  });
+
+  it('takes forty marks on a line, and not one more', () => {
+    const face = (count: number) =>
+      rows(...Array.from({ length: count }, (_, i): [number, number] => [399 - 9 * i, 1 + 9 * i]));
+    expect(read({ face: face(40) })).toMatchObject({ legA: 8 });
+    expect(read({ face: face(41) })).toMatchObject({ field: 'face' });
+  });
+
   it('reads legs alone from root and toes', () => {
     const answered = answer(calculation, square);
     expect(answered).toMatchObject({ ok: true, results: { legA: 8, legB: 8 } });
