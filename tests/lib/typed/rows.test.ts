@@ -38,6 +38,13 @@ describe('pieces to cut', () => {
     expect(pieces(typed)).toBe(typed);
   });
 
+  it('without blanks after the commas', () => {
+    expect(pieces('8 in,6 in')).toEqual([
+      { length: '8 in', count: 1 },
+      { length: '6 in', count: 1 },
+    ]);
+  });
+
   it('two bare numbers are a row and no pair of lengths', () => {
     expect(pieces('8, 32')).toEqual([{ length: '8', count: '32' }]);
   });
@@ -72,6 +79,18 @@ describe('points and events', () => {
     expect(points({ x: 0, y: 0 })).toEqual([{ x: 0, y: 0 }]);
     expect(points('{"x":0,"y":0}')).toEqual([{ x: 0, y: 0 }]);
     expect(points([])).toEqual([]);
+  });
+
+  it.each(['none of them', 'nearly none', '3 in; 4 in'])('%j stays as it was typed', (typed) => {
+    expect(points(typed)).toBe(typed);
+  });
+
+  it('nothing, with blanks around it', () => {
+    expect(points(' None ')).toEqual([]);
+  });
+
+  it('of mixed kinds are left for the reader to be told of', () => {
+    expect(points([[0, 0], 7])).toEqual([{ x: 0, y: 0 }, 7]);
   });
 
   it('with a cell too many, which is then refused by its number', () => {
