@@ -5,6 +5,7 @@
  */
 import type { Typed, TypedValue } from '../answer.ts';
 import type { Input, Inputs } from '../calculation.ts';
+import { angleByTheHour } from './clock-place.ts';
 import { dayInFull } from './days.ts';
 import { readDesignation } from './electrode-designation.ts';
 import { listedWord } from './listed-word.ts';
@@ -37,12 +38,12 @@ function inWords(inputs: Inputs, given: Given, from: number | undefined): Given 
   return Object.fromEntries(
     Object.entries(given).map(([name, value]) => {
       const input = Object.hasOwn(inputs, name) ? inputs[name] : undefined;
-      return [name, input ? inWord(input, value, from) : value];
+      return [name, input ? inWord(name, input, value, from) : value];
     }),
   );
 }
 
-function inWord(input: Input, value: unknown, from: number | undefined): unknown {
+function inWord(name: string, input: Input, value: unknown, from: number | undefined): unknown {
   if (value === null) return undefined;
   if ('list' in input)
     return Array.isArray(value)
@@ -52,6 +53,7 @@ function inWord(input: Input, value: unknown, from: number | undefined): unknown
   const text = String(value);
   if ('date' in input) return dayInFull(text);
   if ('choices' in input) return listedWord(input.choices, text) ?? text;
+  if (name === 'clockAngle') return angleByTheHour(text);
   return isMoment(input) ? runningHours(text, from) : value;
 }
 

@@ -88,6 +88,14 @@ describe('a request', () => {
     expect(await results('electrode-exposure', evening)).toMatchObject({ hoursOut: 2 });
   });
 
+  it('may name a place on a pipe by the hour', async () => {
+    const at = (clockAngle: unknown) =>
+      results('pipe-position', { pipeInclination: 45, clockAngle });
+    expect(await at('4:00')).toEqual(await at('120'));
+    expect(await at("4 o'clock")).toEqual(await at(120));
+    expect(await at('4')).not.toEqual(await at('4:00'));
+  });
+
   it('may write its days out', async () => {
     const typed = {
       code: 'D1.1',
