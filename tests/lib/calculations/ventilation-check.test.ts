@@ -62,3 +62,19 @@ it('tells how strong the capture is, and how much room each welder has, in eithe
   expect(ask({ roomVolume: '600 m3' }).spacePerWelder).toBeCloseTo(300 * 35.3147, 0);
   expect(ask({}).generalFlow).toEqual({ us: 4000, metric: 114 });
 });
+
+it('holds a room in meters to the printed meters: 284 m³ for each welder, 5 m of height', () => {
+  const room = (typed: Typed) => {
+    const found = answer(ventilationCheck, {
+      welders: '2',
+      roomVolume: '568 m3',
+      ceilingHeight: '5 m',
+      crossFlow: 'free',
+      ...typed,
+    });
+    return found.ok && found.results.room === 'asks for mechanical ventilation too';
+  };
+  expect(room({})).toBe(false);
+  expect(room({ roomVolume: '567.9 m3' })).toBe(true);
+  expect(room({ ceilingHeight: '4.99 m' })).toBe(true);
+});
