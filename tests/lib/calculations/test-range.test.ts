@@ -131,6 +131,15 @@ describe('thickness and diameter under AWS D1.1', () => {
     },
   );
 
+  it.each(['4.51 in', '114.5 mm'])('a pipe of %s, over NPS 4', (diameter) => {
+    expect(of('pipe', '6G', '0.5 in', diameter)).toMatchObject({
+      thicknessFrom: { us: 3 / 16, metric: 5 },
+      thicknessTo: 'unlimited',
+      diameterFrom: { us: 4, metric: 100 },
+      diameterTo: 'unlimited',
+    });
+  });
+
   it.each([
     ['3/8 in', { us: 1 / 8, metric: 3 }, { us: 3 / 4, metric: 20 }],
     ['0.376 in', { us: 3 / 16, metric: 5 }, 'unlimited'],
