@@ -1,7 +1,7 @@
 import type { Point } from '../../lib/geometry/outline.ts';
 import type { DrawnLabel, DrawnSection } from '../../lib/section/drawn-section.ts';
+import type { NamedReading } from '../../lib/section/fillet-readings.ts';
 import { printMeasured } from '../../lib/section/measured-text.ts';
-import type { NamedReading } from '../../lib/section/section-readings.ts';
 import { printStated } from '../../lib/text/quantity-text.ts';
 import { convert, type System, unitFor } from '../../lib/units.ts';
 import SectionDrawing from './SectionDrawing.tsx';

@@ -1,7 +1,7 @@
 import { Component, createRef } from 'preact';
 import type { Point } from '../../lib/geometry/outline.ts';
 import { type PicturePlane, planeMap } from '../../lib/section/picture-plane.ts';
-import { placedPlane } from '../../lib/section/placed-section.ts';
+import { placedPlane } from '../../lib/section/placed-plane.ts';
 import { scaleBar } from '../../lib/section/scale-bar.ts';
 import {
   type MarkName,

@@ -1,5 +1,5 @@
+import type { NamedReading } from '../../lib/section/fillet-readings.ts';
 import { printMeasured } from '../../lib/section/measured-text.ts';
-import type { NamedReading } from '../../lib/section/section-readings.ts';
 import { printFraction } from '../../lib/text/inches.ts';
 import { convert, type System } from '../../lib/units.ts';
 

@@ -1,5 +1,5 @@
 import type { DrawnSection } from '../../lib/section/drawn-section.ts';
-import type { Missing } from '../../lib/section/placed-section.ts';
+import type { Missing } from '../../lib/section/placed-plane.ts';
 import type { System } from '../../lib/units.ts';
 import AnnotatedPicture, { type Annotated } from './AnnotatedPicture.tsx';
 import type { Worked } from './bench-state.ts';

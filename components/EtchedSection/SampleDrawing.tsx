@@ -1,8 +1,8 @@
 import type { Point } from '../../lib/geometry/outline.ts';
-import { samplePicture } from '../../lib/section/sample-section.ts';
+import { filletPicture } from '../../lib/section/sample-fillet.ts';
 import SampleRule, { Scratches } from './SampleRule.tsx';
 
-const { width, height, plate, root, toeA, toeB, face, fusion, passLines, rule } = samplePicture;
+const { width, height, plate, root, toeA, toeB, face, fusion, passLines, rule } = filletPicture;
 const path = (points: readonly Point[], closed = true) =>
   `M${points.map(([x, y]) => `${Math.round(x * 10) / 10} ${Math.round(y * 10) / 10}`).join('L')}${closed ? 'Z' : ''}`;
 const bent = ([[ax, ay], [bx, by], [cx, cy]]: readonly [Point, Point, Point]) =>

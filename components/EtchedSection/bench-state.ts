@@ -1,7 +1,7 @@
 /** What is marked and typed on the bench: how it opens, how it is kept, and what it measures. */
 import type { MeasuredSlice } from '../../lib/files/measured-slice.ts';
 import { printMeasured } from '../../lib/section/measured-text.ts';
-import type { Missing, TypedScale } from '../../lib/section/placed-section.ts';
+import type { Missing, TypedScale } from '../../lib/section/placed-plane.ts';
 import { isPlaced, type MarkName, noMarks, type Placed } from '../../lib/section/section-marks.ts';
 import { type Undo, undoOf } from '../../lib/undo.ts';
 import type { System } from '../../lib/units.ts';

@@ -2,28 +2,28 @@
 import type { Printed } from '../../lib/calculation.ts';
 import type { Homography } from '../../lib/geometry/homography.ts';
 import type { DrawnSection } from '../../lib/section/drawn-section.ts';
+import { drawnFillet, filletLines } from '../../lib/section/fillet-lines.ts';
+import { filletReadings, type NamedReading } from '../../lib/section/fillet-readings.ts';
+import { filletItems } from '../../lib/section/fillet-verdicts.ts';
 import { grooveLines } from '../../lib/section/groove-lines.ts';
 import { grooveReadings } from '../../lib/section/groove-readings.ts';
 import { grooveItems } from '../../lib/section/groove-verdicts.ts';
 import type { PicturePlane } from '../../lib/section/picture-plane.ts';
+import { filletMarks, placedFillet } from '../../lib/section/placed-fillet.ts';
 import { grooveMarks, placedGroove } from '../../lib/section/placed-groove.ts';
+import type { Missing, TypedScale } from '../../lib/section/placed-plane.ts';
 import {
-  filletMarks,
-  type Missing,
-  placedSection,
-  type TypedScale,
-} from '../../lib/section/placed-section.ts';
+  filletSampleLength,
+  filletSampleMarks,
+  filletTruth,
+} from '../../lib/section/sample-fillet.ts';
 import {
   grooveSampleLength,
   grooveSampleMarks,
   grooveTruth,
 } from '../../lib/section/sample-groove.ts';
-import { sampleLength, sampleMarks, sampleTruth } from '../../lib/section/sample-section.ts';
 import type { SectionItem, Seen } from '../../lib/section/section-item.ts';
-import { drawnFillet, sectionLines } from '../../lib/section/section-lines.ts';
 import { noMarks, type Placed } from '../../lib/section/section-marks.ts';
-import { type NamedReading, namedReadings } from '../../lib/section/section-readings.ts';
-import { sectionItems } from '../../lib/section/section-verdicts.ts';
 import { grooveCodes, type MacroCode, macroCodes } from '../../lib/tables/macro-limits.ts';
 import type { System } from '../../lib/units.ts';
 import type { SampleName } from './picture.ts';
@@ -75,24 +75,24 @@ const fillet: Kind = {
   codes: macroCodes,
   told: /^(legA|legB|throat|penetration)$/,
   sample: {
-    marks: { ...noMarks, ...sampleMarks },
-    length: sampleLength,
-    truth: sampleTruth,
+    marks: { ...noMarks, ...filletSampleMarks },
+    length: filletSampleLength,
+    truth: filletTruth,
     size: { us: '5/16', metric: '8' },
   },
   measure(placed, typed, markingError) {
-    const measured = placedSection(placed, typed, markingError);
+    const measured = placedFillet(placed, typed, markingError);
     if ('missing' in measured) return measured;
     const { found, plane } = measured;
     return {
       plane,
-      readings: namedReadings(found),
-      items: (judging) => sectionItems({ ...judging, found }),
+      readings: filletReadings(found),
+      items: (judging) => filletItems({ ...judging, found }),
     };
   },
   draw(placed, map) {
     const marks = filletMarks(placed);
-    const lines = marks && sectionLines(marks, map);
+    const lines = marks && filletLines(marks, map);
     return lines && drawnFillet(lines);
   },
 };

@@ -1,8 +1,8 @@
 /** Files that a measured section is saved to. Made in the browser; nothing is sent. */
 import { h, render } from 'preact';
 import { writeCsv } from '../../lib/csv.ts';
+import type { NamedReading } from '../../lib/section/fillet-readings.ts';
 import type { SectionItem } from '../../lib/section/section-item.ts';
-import type { NamedReading } from '../../lib/section/section-readings.ts';
 import { speak } from '../../lib/text/say.ts';
 import { convert, type System, unitFor, unitSign } from '../../lib/units.ts';
 import { download } from '../Shelf/download.ts';

@@ -1,5 +1,5 @@
-import type { SectionMarks } from '../../lib/geometry/fillet-section.ts';
-import { sectionLines } from '../../lib/section/section-lines.ts';
+import type { FilletMarks } from '../../lib/geometry/etched-fillet.ts';
+import { filletLines } from '../../lib/section/fillet-lines.ts';
 import type { DrawingProps } from '../Drawing/DrawnBoth.tsx';
 import { boundsOf } from '../Sketch/bounds.ts';
 import { Size } from '../Sketch/Label.tsx';
@@ -11,7 +11,7 @@ type Rows = readonly { x: number; y: number }[] | undefined;
 /** The marks of an etched section joined up: deposit, melted base metal, throat. */
 export default function SectionMeasure({ given, results }: DrawingProps) {
   const marks = marksOf(given);
-  const lines = sectionLines(marks);
+  const lines = filletLines(marks);
   if (!lines) return null;
   const { root, toeA, toeB } = marks;
   const beyond = (toe: Point): Point => [
@@ -80,7 +80,7 @@ export default function SectionMeasure({ given, results }: DrawingProps) {
 /** Pictures count down from their top, drawings up from the ground. */
 const upward = ([x, y]: Point): Point => [x, -y];
 
-function marksOf(given: Record<string, unknown>): SectionMarks {
+function marksOf(given: Record<string, unknown>): FilletMarks {
   const points = (name: string) => ((given[name] as Rows) ?? []).map(({ x, y }): Point => [x, y]);
   const [root] = points('root') as [Point];
   const [toeA, toeB] = points('toes') as [Point, Point];

@@ -8,7 +8,8 @@ import {
 import type { Point } from '../geometry/outline.ts';
 import { distance } from '../geometry/smooth-curve.ts';
 import { NoAnswer } from '../no-answer.ts';
-import { type Measured, measuredSection } from '../section/measured-section.ts';
+import type { Measured } from '../section/measured.ts';
+import { measuredFillet } from '../section/measured-fillet.ts';
 
 const coordinate = (label: string, symbol: string) =>
   ({
@@ -207,7 +208,7 @@ export default defineProcedure({
     const closest = Math.min(distance(corner, toeA), distance(corner, toeB), distance(toeA, toeB));
     if (closest < leastDistance)
       throw new NoAnswer('Root and toes lie too close together to measure', 'toes');
-    const found = measuredSection(
+    const found = measuredFillet(
       {
         root: corner,
         toeA,

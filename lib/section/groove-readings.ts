@@ -1,8 +1,8 @@
 /** The readings of a groove in the order and under the names in which they are shown. */
 import type { GrooveReadings } from '../geometry/etched-groove.ts';
 import type { Unit } from '../units.ts';
+import type { NamedReading } from './fillet-readings.ts';
 import type { MeasuredGroove } from './picture-groove.ts';
-import type { NamedReading } from './section-readings.ts';
 
 type Named = readonly [keyof GrooveReadings, string, Unit];
 

@@ -6,7 +6,7 @@ import type { Citation, Printed } from '../calculation.ts';
 import * as limits from '../tables/macro-limits.ts';
 import * as visual from '../tables/visual-limits.ts';
 import { convert, type System } from '../units.ts';
-import type { Measured } from './measured-section.ts';
+import type { Measured } from './measured.ts';
 import type { MeasuredGroove } from './picture-groove.ts';
 import {
   atMost,

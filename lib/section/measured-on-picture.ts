@@ -4,7 +4,7 @@
  */
 import type { Point } from '../geometry/outline.ts';
 import { propagated } from '../geometry/propagated.ts';
-import { coverage, type Measured } from './measured-section.ts';
+import { coverage, type Measured } from './measured.ts';
 import { type PicturePlane, planeFrom, planeNumbers, toPlane } from './picture-plane.ts';
 
 /** Marks by kind, in pixels of the picture. */

@@ -1,7 +1,7 @@
 /** A reading with its uncertainty as it is read: no more digits than the uncertainty bears. */
 
 import { convert, type System, type Unit, unitFor, unitSign } from '../units.ts';
-import type { Measured } from './measured-section.ts';
+import type { Measured } from './measured.ts';
 
 /** One digit of uncertainty, two where the first is a one: 8.13 ± 0.21 is 8.1 ± 0.2. */
 function decimalsFor(uncertainty: number): number {

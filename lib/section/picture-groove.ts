@@ -2,8 +2,8 @@
 import { type GrooveReadings, readGroove } from '../geometry/etched-groove.ts';
 import type { GrooveMarks } from '../geometry/groove-marks.ts';
 import type { Point } from '../geometry/outline.ts';
+import type { Measured } from './measured.ts';
 import { type MarkLists, measuredOnPicture } from './measured-on-picture.ts';
-import type { Measured } from './measured-section.ts';
 import type { PicturePlane } from './picture-plane.ts';
 
 export type MeasuredGroove = { [Name in keyof GrooveReadings]: Measured };

@@ -4,7 +4,7 @@ import { dot, minus } from '../geometry/marked-lines.ts';
 import { distance } from '../geometry/smooth-curve.ts';
 import { type MeasuredGroove, pictureGroove } from './picture-groove.ts';
 import type { PicturePlane } from './picture-plane.ts';
-import { type Missing, placedPlane, type TypedScale } from './placed-section.ts';
+import { type Missing, placedPlane, type TypedScale } from './placed-plane.ts';
 import { isPlaced, type MarkName, type Placed } from './section-marks.ts';
 
 /** Undefined until both toes and both ends of fusion stand. Curves count from their least number. */

@@ -6,7 +6,7 @@ import type { Citation, Printed } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 import { printStated } from '../text/quantity-text.ts';
 import { convert, type System } from '../units.ts';
-import type { Measured } from './measured-section.ts';
+import type { Measured } from './measured.ts';
 import { printMeasured } from './measured-text.ts';
 
 export type SectionVerdict =

@@ -1,8 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
+import { filletPicture, filletSampleMarks, filletTruth } from '../../lib/section/sample-fillet.ts';
 import { grooveTruth } from '../../lib/section/sample-groove.ts';
-import { sampleMarks, samplePicture, sampleTruth } from '../../lib/section/sample-section.ts';
 import { markNames } from '../../lib/section/section-marks.ts';
 import { site } from '../site/built-site.ts';
 import { type Reader, type Visit, visit } from './reader.ts';
@@ -27,7 +27,7 @@ const button = (page: Page, name: string) => page.getByRole('button', { name, ex
 async function onScreen(
   page: Page,
   [x, y]: readonly [number, number],
-  size: { width: number; height: number } = samplePicture,
+  size: { width: number; height: number } = filletPicture,
 ) {
   const picture = frame(page);
   await picture.scrollIntoViewIfNeeded();
@@ -51,9 +51,9 @@ async function reading(page: Page, name: string): Promise<{ value: number; aroun
 
 async function expectTruth(page: Page) {
   for (const [label, truth] of [
-    ['Leg on plate A', sampleTruth.legA],
-    ['Leg on plate B', sampleTruth.legB],
-    ['Theoretical throat', sampleTruth.throat],
+    ['Leg on plate A', filletTruth.legA],
+    ['Leg on plate B', filletTruth.legB],
+    ['Theoretical throat', filletTruth.throat],
   ] as const) {
     const { value, around } = await reading(page, label);
     // A click lands on a whole pixel of the screen, about two of the picture.
@@ -65,14 +65,14 @@ describe('a section is measured on the sample', () => {
   it('by mouse: press, and the next thing is asked for; drag, and the reading follows', async () => {
     await onBench(metric, async ({ page }) => {
       for (const name of ['ends', 'root', 'toeA', 'toeB'] as const)
-        for (const point of sampleMarks[name]) {
+        for (const point of filletSampleMarks[name]) {
           const { x, y } = await onScreen(page, point);
           await page.mouse.click(x, y);
         }
       await expectTruth(page);
       expect(await page.locator('.section-now').textContent()).toContain('Now: Face');
       const before = await reading(page, 'Leg on plate A');
-      const toe = await onScreen(page, samplePicture.toeA);
+      const toe = await onScreen(page, filletPicture.toeA);
       await page.mouse.move(toe.x, toe.y);
       await page.mouse.down();
       await page.mouse.move(toe.x + 40, toe.y, { steps: 4 });
@@ -94,7 +94,7 @@ describe('a section is measured on the sample', () => {
       await page.keyboard.press('Enter');
       const root = mark(page, 'root-0');
       expect(await root.evaluate((one) => one === document.activeElement)).toBe(true);
-      const [x, y] = [samplePicture.width / 2, samplePicture.height / 2];
+      const [x, y] = [filletPicture.width / 2, filletPicture.height / 2];
       expect(await root.getAttribute('aria-label')).toBe(`Root. ${x} across, ${y} down`);
       for (const key of ['ArrowRight', 'Shift+ArrowDown']) await page.keyboard.press(key);
       const label = await root.getAttribute('aria-label');
@@ -113,7 +113,7 @@ describe('a section is measured on the sample', () => {
 
   it('by touch: one finger marks, two bring the picture closer and mark nothing', async () => {
     await onBench({ ...metric, width: 360, height: 740 }, async ({ page }) => {
-      const { x, y } = await onScreen(page, samplePicture.root);
+      const { x, y } = await onScreen(page, filletPicture.root);
       const send = (type: string, points: { x: number; y: number; id: number }[]) =>
         touch(page, type, points);
       const before = await frame(page).getAttribute('viewBox');
@@ -142,8 +142,8 @@ describe('a section is measured on the sample', () => {
       await button(page, 'Mark the sample for me').click();
       await expectTruth(page);
       for (const name of markNames)
-        if (name in sampleMarks) expect(await mark(page, `${name}-0`).count(), name).toBe(1);
-      expect((await reading(page, 'Dilution')).value).toBeCloseTo(sampleTruth.dilution, -1);
+        if (name in filletSampleMarks) expect(await mark(page, `${name}-0`).count(), name).toBe(1);
+      expect((await reading(page, 'Dilution')).value).toBeCloseTo(filletTruth.dilution, -1);
       const verdicts = page.locator('.section-verdicts');
       expect(await verdicts.textContent()).toContain('fail');
       await page.getByLabel('Size on the drawing').fill('6');
@@ -152,7 +152,7 @@ describe('a section is measured on the sample', () => {
       expect(await verdicts.textContent()).toContain('QW-184');
       await page.getByLabel('inch').first().check();
       expect(await page.getByLabel('Size on the drawing').inputValue()).toBe('0.236');
-      expect((await reading(page, 'Leg on plate A')).value).toBeCloseTo(sampleTruth.legA / 25.4, 2);
+      expect((await reading(page, 'Leg on plate A')).value).toBeCloseTo(filletTruth.legA / 25.4, 2);
       await page.getByLabel('Size on the drawing').fill('five');
       expect(await page.locator('#section-size-problem').textContent()).toMatch(
         /^Size on the drawing /,
@@ -184,7 +184,7 @@ describe('a section is measured on the sample', () => {
         return Buffer.concat(chunks);
       };
       const png = PNG.sync.read(await saved('Save picture'));
-      expect([png.width, png.height]).toEqual([samplePicture.width, samplePicture.height]);
+      expect([png.width, png.height]).toEqual([filletPicture.width, filletPicture.height]);
       const svg = (await saved('Save as SVG')).toString();
       expect(svg).toMatch(/^<svg[^>]*xmlns/);
       expect(svg).toContain('data:image/png;base64,');

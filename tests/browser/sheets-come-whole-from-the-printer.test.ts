@@ -1,7 +1,7 @@
 /** Each sheet of the site as a PDF, on Letter and on A4. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { sampleMarks, samplePicture } from '../../lib/section/sample-section.ts';
+import { filletPicture, filletSampleMarks } from '../../lib/section/sample-fillet.ts';
 import { site } from '../site/built-site.ts';
 import { lostWithoutColor, printed } from './printed.ts';
 import { visit } from './reader.ts';
@@ -27,12 +27,12 @@ async function measureTheSample(page: Page): Promise<void> {
   const frame = page.locator('.section-frame');
   await frame.scrollIntoViewIfNeeded();
   const { width, height } = (await frame.boundingBox()) ?? { width: 0, height: 0 };
-  const { width: across, height: down } = samplePicture;
+  const { width: across, height: down } = filletPicture;
   const zoom = Math.min(width / across, height / down);
   for (const name of ['ends', 'root', 'toeA', 'toeB', 'face', 'fusion'] as const) {
     if (name === 'fusion')
       await page.getByRole('button', { name: /^Edge of the melted metal/ }).click();
-    for (const [x, y] of sampleMarks[name])
+    for (const [x, y] of filletSampleMarks[name])
       await frame.click({
         position: { x: width / 2 + (x - across / 2) * zoom, y: height / 2 + (y - down / 2) * zoom },
       });

@@ -6,14 +6,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answer } from '../../../lib/answer.ts';
 import calculation from '../../../lib/calculations/section-measure.ts';
-import { readSection, type SectionMarks } from '../../../lib/geometry/fillet-section.ts';
+import { type FilletMarks, readFillet } from '../../../lib/geometry/etched-fillet.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
 import { seeded } from '../../../lib/practice/seeded.ts';
-import { measuredSection } from '../../../lib/section/measured-section.ts';
+import { measuredFillet } from '../../../lib/section/measured-fillet.ts';
 import { along, mapped, placing, randomSection } from '../section/random-section.ts';
 
 /** A square tee with legs of 300 and 400, so that toe to toe is 500 and the throat 240. */
-const triangle: SectionMarks = {
+const triangle: FilletMarks = {
   root: [0, 0],
   toeA: [400, 0],
   toeB: [0, 300],
@@ -28,9 +28,9 @@ const parallelTo = (share: number, away: number): Point => [
   300 * share + 0.8 * away,
 ];
 
-describe('readSection', () => {
+describe('readFillet', () => {
   it('reads a 3-4-5 fillet with a flat face', () => {
-    const readings = readSection(triangle);
+    const readings = readFillet(triangle);
     expect(readings).toMatchObject({ legA: 400, legB: 300, faceWidth: 500 });
     expect(readings.angle).toBeCloseTo(90, 10);
     expect(readings.throat).toBeCloseTo(240, 10);
@@ -40,7 +40,7 @@ describe('readSection', () => {
 
   it('reads the crown of a convex face, which adds nothing to the theoretical throat', () => {
     const face = [0.25, 0.5, 0.75].map((share) => parallelTo(share, 160 * share * (1 - share)));
-    const readings = readSection({ ...triangle, face });
+    const readings = readFillet({ ...triangle, face });
     expect(readings.rise).toBeCloseTo(40, 6);
     expect(readings.throat).toBeCloseTo(240, 6);
     expect(readings.depositArea).toBeCloseTo(60_000 + (2 / 3) * 500 * 40, -1.5);
@@ -48,7 +48,7 @@ describe('readSection', () => {
 
   it('takes what a hollow face lacks from the theoretical throat', () => {
     const face = [0.25, 0.5, 0.75].map((share) => parallelTo(share, -160 * share * (1 - share)));
-    const readings = readSection({ ...triangle, face });
+    const readings = readFillet({ ...triangle, face });
     expect(readings.hollow).toBeCloseTo(40, 6);
     expect(readings.throat).toBeCloseTo(200, 6);
     expect(readings.rise).toBeLessThan(0);
@@ -61,7 +61,7 @@ describe('readSection', () => {
       [-50, 300],
     ];
     const dense = denser([triangle.toeA, ...fusion, triangle.toeB], 40).slice(1, -1);
-    const readings = readSection({ ...triangle, fusion: dense });
+    const readings = readFillet({ ...triangle, fusion: dense });
     const melted = 400 * 50 + 50 * 50 + 300 * 50;
     expect(readings.penetration).toBeCloseTo(Math.hypot(50, 50), 3);
     expect((readings.meltedArea as number) / melted).toBeCloseTo(1, 2);
@@ -77,7 +77,7 @@ describe('readSection', () => {
       [10, 100],
       [-10, 200],
     ];
-    expect(readSection({ ...triangle, fusion }).penetration).toBeCloseTo(-Math.hypot(30, 30), 6);
+    expect(readFillet({ ...triangle, fusion }).penetration).toBeCloseTo(-Math.hypot(30, 30), 6);
   });
 
   it('measures legs along the plates where those are marked', () => {
@@ -89,15 +89,15 @@ describe('readSection', () => {
         [0, 500],
       ] as Point[],
     };
-    expect(readSection(marks).legB).toBeCloseTo(300, 9);
-    expect(readSection(marks).angle).toBeCloseTo(90, 9);
+    expect(readFillet(marks).legB).toBeCloseTo(300, 9);
+    expect(readFillet(marks).angle).toBeCloseTo(90, 9);
   });
 
   it('measures to the shorter leg where the foot of the throat falls off the face', () => {
     const obtuse = { ...triangle, toeB: [-260, 150] as Point, face: [] };
-    expect(readSection(obtuse).throat).toBeLessThanOrEqual(Math.hypot(260, 150));
+    expect(readFillet(obtuse).throat).toBeLessThanOrEqual(Math.hypot(260, 150));
     const steep = { ...triangle, toeB: [500, 500] as Point, face: [] };
-    expect(readSection(steep).throat).toBeCloseTo(400, 6);
+    expect(readFillet(steep).throat).toBeCloseTo(400, 6);
   });
 
   it('does not mind how the picture lies, nor from which side curves are marked', () => {
@@ -111,8 +111,8 @@ describe('readSection', () => {
           face: turned.face.toReversed(),
           fusion: turned.fusion.toReversed(),
         };
-        const before = readSection(marks);
-        for (const again of [readSection(turned), readSection(reversed)])
+        const before = readFillet(marks);
+        for (const again of [readFillet(turned), readFillet(reversed)])
           for (const [name, value] of Object.entries(before))
             expect(again[name as keyof typeof before], name).toBeCloseTo(value, 6);
       }),
@@ -147,7 +147,7 @@ it('melts nothing where the fusion line lies in the weld', () => {
   });
 });
 
-describe('measuredSection', () => {
+describe('measuredFillet', () => {
   it('holds the true value in at least 95 of 100 for every reading of 1000 random sections, and is not padded', () => {
     const random = seeded('a thousand sections');
     const normal = () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
@@ -162,7 +162,7 @@ describe('measuredSection', () => {
         const [x, y] = place(point);
         return [x + markingError * normal(), y + markingError * normal()];
       });
-      const found = measuredSection(noisy, {
+      const found = measuredFillet(noisy, {
         scale: scale * (1 + scaleError * normal()),
         scaleError,
         markingError,
@@ -187,7 +187,7 @@ describe('measuredSection', () => {
   it('has no uncertainty without errors, and twice as much with twice the marking error', () => {
     const { marks } = randomSection(seeded('one'));
     const at = (markingError: number, scaleError = 0) =>
-      measuredSection(marks, { scale: 0.02, scaleError, markingError });
+      measuredFillet(marks, { scale: 0.02, scaleError, markingError });
     for (const { uncertainty } of Object.values(at(0))) expect(uncertainty).toBe(0);
     expect(at(0.2).legA.uncertainty / at(0.1).legA.uncertainty).toBeCloseTo(2, 4);
     const { legA, angle, depositArea } = at(0, 0.01);

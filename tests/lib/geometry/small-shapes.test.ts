@@ -1,7 +1,8 @@
 /** Areas, faces, axes and doubts against plain sums: the midpoint rule, right triangles, straight-line readings. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readSection, type SectionMarks } from '../../../lib/geometry/fillet-section.ts';
+import { type FilletMarks, readFillet } from '../../../lib/geometry/etched-fillet.ts';
+import { filletUncertainty } from '../../../lib/geometry/fillet-uncertainty.ts';
 import { areaUnder, faceHeight, facePoints } from '../../../lib/geometry/layer-face.ts';
 import {
   distanceToCurve,
@@ -13,7 +14,6 @@ import {
 } from '../../../lib/geometry/marked-lines.ts';
 import { type Point, signedArea } from '../../../lib/geometry/outline.ts';
 import { propagated } from '../../../lib/geometry/propagated.ts';
-import { sectionUncertainty } from '../../../lib/geometry/section-uncertainty.ts';
 
 const numbers = (low: number, high: number) => fc.double({ min: low, max: high, noNaN: true });
 
@@ -175,7 +175,7 @@ describe('propagated', () => {
 });
 
 describe('a fillet of 6, 8 and 10', () => {
-  const marks: SectionMarks = {
+  const marks: FilletMarks = {
     root: [0, 0],
     toeA: [8, 0],
     toeB: [0, 6],
@@ -187,7 +187,7 @@ describe('a fillet of 6, 8 and 10', () => {
   const mirrored = (points: readonly Point[]) => points.map(([x, y]): Point => [x, -y]);
 
   it('has its legs, its right angle, and the height of its triangle for a throat', () => {
-    const found = readSection(marks);
+    const found = readFillet(marks);
     expect(found).toMatchObject({ legA: 8, legB: 6, faceWidth: 10 });
     expect(found.angle).toBeCloseTo(90, 9);
     expect(found.throat).toBeCloseTo(4.8, 12);
@@ -198,13 +198,13 @@ describe('a fillet of 6, 8 and 10', () => {
     // Three fifths and four fifths: one out of the face, square to it.
     const face = (out: number): Point[] =>
       [0.25, 0.5, 0.75].map((share) => [8 - 8 * share + 0.6 * out, 6 * share + 0.8 * out]);
-    const flat = readSection({ ...marks, face: face(0) });
+    const flat = readFillet({ ...marks, face: face(0) });
     expect(flat.depositArea).toBeCloseTo(24, 9);
     expect(flat.rise).toBeCloseTo(0, 9);
     expect(flat.throat).toBeCloseTo(4.8, 9);
     const [out, hollow] = [
-      readSection({ ...marks, face: face(1) }),
-      readSection({ ...marks, face: face(-1) }),
+      readFillet({ ...marks, face: face(1) }),
+      readFillet({ ...marks, face: face(-1) }),
     ];
     expect(out.rise).toBeCloseTo(1, 0);
     expect(out.throat).toBeCloseTo(4.8, 9);
@@ -233,7 +233,7 @@ describe('a fillet of 6, 8 and 10', () => {
       ] as Point[],
       undercutB: [[-0.7, 7]] as Point[],
     };
-    const found = readSection({ ...marks, face, fusion, ...undercut });
+    const found = readFillet({ ...marks, face, fusion, ...undercut });
     // Its curve swings a little past the marks, which stand one below.
     expect(found.fusionA).toBeGreaterThanOrEqual(1);
     expect(found.fusionA).toBeLessThan(1.4);
@@ -248,7 +248,7 @@ describe('a fillet of 6, 8 and 10', () => {
     expect(found.meltedArea).toBeLessThan(1.2 * 14);
     const melted = found.meltedArea ?? 0;
     expect(found.dilution).toBeCloseTo((100 * melted) / (melted + 24), 6);
-    const mirror = readSection({
+    const mirror = readFillet({
       root: [0, 0],
       toeA: [8, 0],
       toeB: [0, -6],
@@ -268,7 +268,7 @@ describe('a fillet of 6, 8 and 10', () => {
       [2, 12],
       [1, 6],
     ];
-    const found = readSection({
+    const found = readFillet({
       ...marks,
       plateB: leaning,
       plateA: [
@@ -278,7 +278,7 @@ describe('a fillet of 6, 8 and 10', () => {
     });
     expect(found.angle).toBeCloseTo((Math.atan2(6, 1) * 180) / Math.PI, 9);
     expect(found.legA).toBeCloseTo(8, 9);
-    expect(readSection({ ...marks, plateB: leaning.slice(0, 1) }).angle).toBeCloseTo(90, 9);
+    expect(readFillet({ ...marks, plateB: leaning.slice(0, 1) }).angle).toBeCloseTo(90, 9);
   });
 
   it('fused short of the root reads below none behind it', () => {
@@ -289,7 +289,7 @@ describe('a fillet of 6, 8 and 10', () => {
       [0.4, 3],
       [0.1, 5],
     ];
-    const found = readSection({
+    const found = readFillet({
       ...marks,
       face: [
         [6, 1.5],
@@ -303,7 +303,7 @@ describe('a fillet of 6, 8 and 10', () => {
   });
 
   it('is in doubt as two marks of a length are: root and toe, along the leg and a little across', () => {
-    const doubt = sectionUncertainty(marks, 0.01);
+    const doubt = filletUncertainty(marks, 0.01);
     // Distance of two free points: each moves it by its error along the line.
     expect(doubt.legA).toBeCloseTo(0.01 * Math.SQRT2, 6);
     expect(doubt.legB).toBeCloseTo(0.01 * Math.SQRT2, 6);
@@ -311,6 +311,6 @@ describe('a fillet of 6, 8 and 10', () => {
     // Of an angle: each toe across its leg, the root across both, in degrees.
     const across = Math.hypot(1 / 8, 1 / 6, 1 / 8, 1 / 6) * 0.01;
     expect(doubt.angle).toBeCloseTo((across * 180) / Math.PI, 4);
-    expect(sectionUncertainty(marks, 0)).toMatchObject({ legA: 0 });
+    expect(filletUncertainty(marks, 0)).toMatchObject({ legA: 0 });
   });
 });

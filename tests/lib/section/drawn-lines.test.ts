@@ -1,7 +1,7 @@
 /** What is drawn over a section: against nearest points found by looking, and areas by the rule of a trapezoid. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { SectionMarks } from '../../../lib/geometry/fillet-section.ts';
+import type { FilletMarks } from '../../../lib/geometry/etched-fillet.ts';
 import type { GrooveMarks } from '../../../lib/geometry/groove-marks.ts';
 import { type Homography, mapped } from '../../../lib/geometry/homography.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
@@ -12,9 +12,9 @@ import {
   inPicture,
   movedDrawing,
 } from '../../../lib/section/drawn-section.ts';
+import { drawnFillet, filletLines } from '../../../lib/section/fillet-lines.ts';
 import { grooveLines } from '../../../lib/section/groove-lines.ts';
 import { scaleBar } from '../../../lib/section/scale-bar.ts';
-import { drawnFillet, sectionLines } from '../../../lib/section/section-lines.ts';
 import { areaOf } from '../geometry/polygon-oracle.ts';
 
 const coordinate = fc.integer({ min: -50, max: 50 });
@@ -139,8 +139,8 @@ describe('movedDrawing', () => {
   });
 });
 
-describe('sectionLines', () => {
-  const marks: SectionMarks = {
+describe('filletLines', () => {
+  const marks: FilletMarks = {
     root: [0, 0],
     toeA: [8, 0],
     toeB: [0, 6],
@@ -153,7 +153,7 @@ describe('sectionLines', () => {
   };
 
   it('of bare toes is the triangle of 6, 8 and 10 with its height of 4.8', () => {
-    const lines = sectionLines(marks);
+    const lines = filletLines(marks);
     if (!lines) throw new Error('no lines');
     expect(lines.chord).toEqual([
       [8, 0],
@@ -202,7 +202,7 @@ describe('sectionLines', () => {
       [-1, -1],
       [4, -1],
     ];
-    const lines = sectionLines({ ...marks, face, fusion });
+    const lines = filletLines({ ...marks, face, fusion });
     if (!lines) throw new Error('no lines');
     expect(areaOf([...lines.deposit])).toBeCloseTo(24, 6);
     expect(lines.face[0]).toEqual([8, 0]);
@@ -214,7 +214,7 @@ describe('sectionLines', () => {
   });
 
   it('draws in the picture what was found on the squared-up section', () => {
-    const lines = sectionLines(marks, doubled);
+    const lines = filletLines(marks, doubled);
     expect(lines?.chord).toEqual([
       [8, 0],
       [0, 6],
@@ -223,8 +223,8 @@ describe('sectionLines', () => {
 
   it('draws nothing where root or a toe has no place', () => {
     for (const change of [{ root: [12, 0] }, { toeA: [12, 0] }, { toeB: [12, 0] }] as const)
-      expect(sectionLines({ ...marks, ...change }, horizon)).toBeUndefined();
-    expect(sectionLines(marks, horizon)).toBeDefined();
+      expect(filletLines({ ...marks, ...change }, horizon)).toBeUndefined();
+    expect(filletLines(marks, horizon)).toBeDefined();
   });
 });
 

@@ -1,7 +1,7 @@
 /** Every limit of an etched groove at its printed value, just under and just over it. */
 import { describe, expect, it } from 'vitest';
 import { type GrooveCase, grooveItems } from '../../../lib/section/groove-verdicts.ts';
-import type { Measured } from '../../../lib/section/measured-section.ts';
+import type { Measured } from '../../../lib/section/measured.ts';
 import type { MeasuredGroove } from '../../../lib/section/picture-groove.ts';
 import { sources } from '../../../lib/sources.ts';
 import { grooveCodes } from '../../../lib/tables/macro-limits.ts';

@@ -1,9 +1,11 @@
 /** How readings follow the scale, what is judged at a limit, and how many marks there are of each kind. */
 import { describe, expect, it } from 'vitest';
-import type { SectionMarks } from '../../../lib/geometry/fillet-section.ts';
+import type { FilletMarks } from '../../../lib/geometry/etched-fillet.ts';
+import { filletItems } from '../../../lib/section/fillet-verdicts.ts';
 import { grooveReadings } from '../../../lib/section/groove-readings.ts';
+import { coverage } from '../../../lib/section/measured.ts';
+import { measuredFillet } from '../../../lib/section/measured-fillet.ts';
 import { measuredOnPicture } from '../../../lib/section/measured-on-picture.ts';
-import { coverage, measuredSection } from '../../../lib/section/measured-section.ts';
 import { printMeasured } from '../../../lib/section/measured-text.ts';
 import type { MeasuredGroove } from '../../../lib/section/picture-groove.ts';
 import {
@@ -30,9 +32,8 @@ import {
   withMovedMark,
   withoutMark,
 } from '../../../lib/section/section-marks.ts';
-import { sectionItems } from '../../../lib/section/section-verdicts.ts';
 
-const marks: SectionMarks = {
+const marks: FilletMarks = {
   root: [0, 0],
   toeA: [80, 0],
   toeB: [0, 60],
@@ -62,9 +63,9 @@ const marks: SectionMarks = {
 const areas = ['depositArea', 'meltedArea'];
 const ratios = ['angle', 'dilution'];
 
-describe('measuredSection', () => {
+describe('measuredFillet', () => {
   const at = (scale: number, scaleError: number, markingError: number) =>
-    measuredSection(marks, { scale, scaleError, markingError });
+    measuredFillet(marks, { scale, scaleError, markingError });
   const names = Object.keys(at(1, 0, 0)) as (keyof ReturnType<typeof at>)[];
   const power = (name: string) => (areas.includes(name) ? 2 : ratios.includes(name) ? 0 : 1);
 
@@ -233,11 +234,11 @@ describe('one reading against one limit', () => {
       const one = { value: 9, uncertainty: 0 };
       const angle = { value, uncertainty: 2 };
       const found = { legA: one, legB: one, angle, faceWidth: one, throat: one };
-      return sectionItems({
+      return filletItems({
         code: 'AWS D1.1',
         system: 'us',
         size: { value: 5 / 16, system: 'us' },
-        found: found as unknown as Parameters<typeof sectionItems>[0]['found'],
+        found: found as unknown as Parameters<typeof filletItems>[0]['found'],
         cracks: undefined,
         unfused: undefined,
       }).find(({ item }) => item === 'Throat that counts')?.verdict;

@@ -4,7 +4,7 @@ import { grooveLines } from '../../../lib/section/groove-lines.ts';
 import { grooveReadings } from '../../../lib/section/groove-readings.ts';
 import { planeMap } from '../../../lib/section/picture-plane.ts';
 import { grooveMarks, placedGroove } from '../../../lib/section/placed-groove.ts';
-import type { TypedScale } from '../../../lib/section/placed-section.ts';
+import type { TypedScale } from '../../../lib/section/placed-plane.ts';
 import {
   groovePicture,
   grooveSampleLength,

@@ -1,5 +1,5 @@
 /** Made-up fillet sections whose true sizes are known, for tests of what is read from their marks. */
-import type { SectionMarks } from '../../../lib/geometry/fillet-section.ts';
+import type { FilletMarks } from '../../../lib/geometry/etched-fillet.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
 import { areaOf } from '../geometry/polygon-oracle.ts';
 
@@ -17,7 +17,7 @@ export function placing(turn: number, mirror: boolean) {
   };
 }
 
-export const mapped = (marks: SectionMarks, place: (point: Point) => Point): SectionMarks => ({
+export const mapped = (marks: FilletMarks, place: (point: Point) => Point): FilletMarks => ({
   root: place(marks.root),
   toeA: place(marks.toeA),
   toeB: place(marks.toeB),
@@ -67,7 +67,7 @@ export function randomSection(random: () => number) {
     return [at(0), at(1)];
   };
   const inside = (count: number) => Array.from({ length: count }, (_, i) => (i + 1) / (count + 1));
-  const marks: SectionMarks = {
+  const marks: FilletMarks = {
     root: [0, 0],
     toeA,
     toeB,

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { readGroove } from '../../../lib/geometry/etched-groove.ts';
-import { readSection } from '../../../lib/geometry/fillet-section.ts';
+import { readFillet } from '../../../lib/geometry/etched-fillet.ts';
 import { distanceToCurve } from '../../../lib/geometry/marked-lines.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
 import {
@@ -14,11 +14,11 @@ import {
   grooveTruth,
 } from '../../../lib/section/sample-groove.ts';
 import {
-  sampleLength,
-  sampleMarks,
-  samplePicture,
-  sampleTruth,
-} from '../../../lib/section/sample-section.ts';
+  filletSampleLength,
+  filletSampleMarks,
+  filletPicture,
+  filletTruth,
+} from '../../../lib/section/sample-fillet.ts';
 
 const near = (found: Point | undefined, x: number, y: number) => {
   expect(found?.[0]).toBeCloseTo(x, 6);
@@ -34,17 +34,17 @@ const isWithin = ([x, y]: Point, outline: readonly Point[]) =>
   1;
 
 describe('the drawn fillet', () => {
-  const { root, toeA, toeB, face, fusion, rule, passLines } = samplePicture;
+  const { root, toeA, toeB, face, fusion, rule, passLines } = filletPicture;
   const weld = [toeA, ...face, toeB, ...fusion.toReversed()];
 
   it('stands with its root at 440, 520, legs of 8.2 and 7.6 mm along and up', () => {
     near(root, 440, 520);
     near(toeA, 440 + 8.2 * 40, 520);
     near(toeB, 440, 520 - 7.6 * 40);
-    expect(samplePicture.plate).toBeCloseTo(9.5 * 40, 9);
+    expect(filletPicture.plate).toBeCloseTo(9.5 * 40, 9);
     expect(rule.step * rule.millimeters).toBe(20 * 40);
-    const [from, to] = sampleMarks.ends;
-    expect(to[0] - from[0]).toBe(40 * sampleLength);
+    const [from, to] = filletSampleMarks.ends;
+    expect(to[0] - from[0]).toBe(40 * filletSampleLength);
     expect(to[1]).toBe(from[1]);
     expect(from).toEqual(rule.from);
   });
@@ -73,7 +73,7 @@ describe('the drawn fillet', () => {
   });
 
   it('has the sizes that are given as true', () => {
-    const found = readSection({ ...samplePicture, plateA: [], plateB: [] });
+    const found = readFillet({ ...filletPicture, plateA: [], plateB: [] });
     const lengths = ['legA', 'legB', 'faceWidth', 'throat', 'rise'] as const;
     const scaled: Record<string, number> = {
       ...Object.fromEntries(lengths.map((name) => [name, (found[name] ?? 0) / 40])),
@@ -82,21 +82,21 @@ describe('the drawn fillet', () => {
       meltedArea: (found.meltedArea ?? 0) / 1600,
       dilution: found.dilution ?? 0,
     };
-    expect(Object.keys(scaled).sort()).toEqual(Object.keys(sampleTruth).sort());
-    for (const [name, truth] of Object.entries(sampleTruth))
+    expect(Object.keys(scaled).sort()).toEqual(Object.keys(filletTruth).sort());
+    for (const [name, truth] of Object.entries(filletTruth))
       expect((scaled[name] ?? 0) / truth, name).toBeCloseTo(1, 3);
   });
 
   it('is marked on its curves and faces, with a mark in each pass', () => {
-    expect([sampleMarks.face.length, sampleMarks.fusion.length]).toEqual([7, 11]);
-    for (const mark of sampleMarks.face)
+    expect([filletSampleMarks.face.length, filletSampleMarks.fusion.length]).toEqual([7, 11]);
+    for (const mark of filletSampleMarks.face)
       expect(distanceToCurve(mark, [toeA, ...face, toeB])).toBeLessThan(0.5);
-    for (const mark of sampleMarks.fusion)
+    for (const mark of filletSampleMarks.fusion)
       expect(distanceToCurve(mark, [toeA, ...fusion, toeB])).toBeLessThan(0.5);
-    for (const [x, y] of sampleMarks.plateA) expect([x > toeA[0], y]).toEqual([true, 520]);
-    for (const [x, y] of sampleMarks.plateB) expect([x, y < toeB[1]]).toEqual([440, true]);
-    expect(sampleMarks.passes).toHaveLength(3);
-    for (const mark of sampleMarks.passes) expect(isWithin(mark, weld)).toBe(true);
+    for (const [x, y] of filletSampleMarks.plateA) expect([x > toeA[0], y]).toEqual([true, 520]);
+    for (const [x, y] of filletSampleMarks.plateB) expect([x, y < toeB[1]]).toEqual([440, true]);
+    expect(filletSampleMarks.passes).toHaveLength(3);
+    for (const mark of filletSampleMarks.passes) expect(isWithin(mark, weld)).toBe(true);
     // Where a line ends on the face it may stand a quarter of a millimeter out of it.
     for (const line of passLines)
       for (const point of line)

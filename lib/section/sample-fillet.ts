@@ -31,7 +31,7 @@ const along = (curve: Cubic, count: number): Point[] =>
   Array.from({ length: count }, (_, i) => inPicture(bezierPoint(curve, (i + 1) / (count + 1))));
 
 /** What there is to draw, in pixels of the picture. */
-export const samplePicture = {
+export const filletPicture = {
   width: 1040,
   height: 1010,
   plate: 9.5 * pixelsPerMillimeter,
@@ -50,11 +50,11 @@ export const samplePicture = {
 };
 
 /** Marks as a careful eye would place them. */
-export const sampleMarks = {
-  ends: [samplePicture.rule.from, [120 + 20 * pixelsPerMillimeter, 945] as Point],
+export const filletSampleMarks = {
+  ends: [filletPicture.rule.from, [120 + 20 * pixelsPerMillimeter, 945] as Point],
   root: [root],
-  toeA: [samplePicture.toeA],
-  toeB: [samplePicture.toeB],
+  toeA: [filletPicture.toeA],
+  toeB: [filletPicture.toeB],
   face: along(face, 7),
   fusion: along(fusion, 11),
   plateA: [inPicture([9.6, 0]), inPicture([13.6, 0])],
@@ -63,13 +63,13 @@ export const sampleMarks = {
 } as const;
 
 /** Millimeters between the two marked ends of the rule. */
-export const sampleLength = 20;
+export const filletSampleLength = 20;
 
 /**
  * True sizes in millimeters, square millimeters, degrees and percent. The areas follow from the
  * curves: a parabola holds two thirds of its box, and a Bézier curve's area is a sum over its corners.
  */
-export const sampleTruth = (() => {
+export const filletTruth = (() => {
   const depositArea = (legA * legB) / 2 + (2 / 3) * faceWidth * bulge;
   const meltedArea = -sweptArea(fusion);
   return {

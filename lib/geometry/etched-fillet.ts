@@ -12,7 +12,7 @@ import { distanceToCurve, dot, inOrder, mainAxis, minus, straight, unit } from '
 import { type Point, signedArea } from './outline.ts';
 import { betweenMarks, distance, smoothCurve } from './smooth-curve.ts';
 
-export interface SectionMarks {
+export interface FilletMarks {
   root: Point;
   toeA: Point;
   toeB: Point;
@@ -28,7 +28,7 @@ export interface SectionMarks {
   undercutB?: readonly Point[];
 }
 
-export interface SectionReadings {
+export interface FilletReadings {
   legA: number;
   legB: number;
   /** Between the plates, in degrees. */
@@ -66,10 +66,10 @@ interface Corner {
   legB: number;
 }
 
-type Some<Name extends keyof SectionReadings> = Partial<Pick<SectionReadings, Name>>;
+type Some<Name extends keyof FilletReadings> = Partial<Pick<FilletReadings, Name>>;
 
 /** Every reading that the marks allow; one whose marks are missing is left out. */
-export function readSection(marks: SectionMarks): SectionReadings {
+export function readFillet(marks: FilletMarks): FilletReadings {
   const { root, toeA, toeB } = marks;
   const alongA = direction(root, toeA, marks.plateA);
   const alongB = direction(root, toeB, marks.plateB);
@@ -91,7 +91,7 @@ export function readSection(marks: SectionMarks): SectionReadings {
 }
 
 function faceReadings(
-  marks: SectionMarks,
+  marks: FilletMarks,
   face: readonly Point[],
 ): Some<'rise' | 'hollow' | 'depositArea'> {
   if (marks.face.length === 0) return {};
@@ -106,7 +106,7 @@ function faceReadings(
 }
 
 function fusionReadings(
-  marks: SectionMarks,
+  marks: FilletMarks,
   corner: Corner,
   face: readonly Point[],
   depositArea: number | undefined,
@@ -140,7 +140,7 @@ function fusionReadings(
 }
 
 function undercuts(
-  { undercutA, undercutB }: SectionMarks,
+  { undercutA, undercutB }: FilletMarks,
   { root, alongA, alongB }: Corner,
 ): Some<'undercutA' | 'undercutB'> {
   return {

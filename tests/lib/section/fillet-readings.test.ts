@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import type { MeasuredSection } from '../../../lib/section/measured-section.ts';
-import { namedReadings } from '../../../lib/section/section-readings.ts';
+import { filletReadings } from '../../../lib/section/fillet-readings.ts';
+import type { MeasuredFillet } from '../../../lib/section/measured-fillet.ts';
 
 const reading = (value: number) => ({ value, uncertainty: 0.1 });
 const found = {
@@ -9,10 +9,10 @@ const found = {
   rise: reading(-0.4),
   penetration: reading(-0.6),
   meltedArea: reading(-3),
-} as unknown as MeasuredSection;
+} as unknown as MeasuredFillet;
 
 it('names what was read, plate A first, and leaves out what was not', () => {
-  expect(namedReadings(found).map(({ name }) => name)).toEqual([
+  expect(filletReadings(found).map(({ name }) => name)).toEqual([
     'legA',
     'legB',
     'rise',
@@ -22,7 +22,7 @@ it('names what was read, plate A first, and leaves out what was not', () => {
 });
 
 it('shows no convexity and no melted metal below none, and a root that was missed as missed', () => {
-  const value = Object.fromEntries(namedReadings(found).map((it) => [it.name, it.value]));
+  const value = Object.fromEntries(filletReadings(found).map((it) => [it.name, it.value]));
   expect(value).toMatchObject({ legA: 8, rise: 0, meltedArea: 0, penetration: -0.6 });
-  for (const { uncertainty } of namedReadings(found)) expect(uncertainty).toBe(0.1);
+  for (const { uncertainty } of filletReadings(found)) expect(uncertainty).toBe(0.1);
 });

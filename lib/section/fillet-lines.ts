@@ -2,14 +2,14 @@
  * The lines that a measured fillet is drawn with: legs, throat, the line between the toes, face and
  * fusion line. Found on the squared-up section and sent back to the picture.
  */
-import type { SectionMarks } from '../geometry/fillet-section.ts';
+import type { FilletMarks } from '../geometry/etched-fillet.ts';
 import { type Homography, inverse, mapped } from '../geometry/homography.ts';
 import { inOrder } from '../geometry/marked-lines.ts';
 import type { Point } from '../geometry/outline.ts';
 import { smoothCurve } from '../geometry/smooth-curve.ts';
 import { type DrawnSection, flat, footOn } from './drawn-section.ts';
 
-export interface SectionLines {
+export interface FilletLines {
   chord: readonly Point[];
   throat: readonly Point[];
   face: readonly Point[];
@@ -23,10 +23,7 @@ export interface SectionLines {
  * @returns lines in pixels of the picture; undefined where root or toes lie beyond the horizon of a
  * tilted one
  */
-export function sectionLines(
-  marks: SectionMarks,
-  map: Homography = flat,
-): SectionLines | undefined {
+export function filletLines(marks: FilletMarks, map: Homography = flat): FilletLines | undefined {
   const place = (point: Point) => mapped(map, point);
   const [root, toeA, toeB] = [place(marks.root), place(marks.toeA), place(marks.toeB)];
   if (!root || !toeA || !toeB) return undefined;
@@ -63,7 +60,7 @@ export function drawnFillet({
   fusion,
   deposit,
   melted,
-}: SectionLines): DrawnSection {
+}: FilletLines): DrawnSection {
   const [root, toeA, toeB] = [deposit[0], chord[0], chord[1]] as [Point, Point, Point];
   return {
     areas: [

@@ -1,54 +1,51 @@
 /** From marks to readings: the sample's truth, and a sentence for everything that is missing. */
 import { describe, expect, it } from 'vitest';
+import { drawnFillet, filletLines } from '../../../lib/section/fillet-lines.ts';
 import { planeMap } from '../../../lib/section/picture-plane.ts';
+import { filletMarks, placedFillet } from '../../../lib/section/placed-fillet.ts';
+import type { TypedScale } from '../../../lib/section/placed-plane.ts';
 import {
-  filletMarks,
-  placedSection,
-  type TypedScale,
-} from '../../../lib/section/placed-section.ts';
-import {
-  sampleLength,
-  sampleMarks,
-  samplePicture,
-  sampleTruth,
-} from '../../../lib/section/sample-section.ts';
+  filletPicture,
+  filletSampleLength,
+  filletSampleMarks,
+  filletTruth,
+} from '../../../lib/section/sample-fillet.ts';
 import { scaleBar } from '../../../lib/section/scale-bar.ts';
-import { drawnFillet, sectionLines } from '../../../lib/section/section-lines.ts';
 import { noMarks, type Placed } from '../../../lib/section/section-marks.ts';
 import { areaOf } from '../geometry/polygon-oracle.ts';
 
 const typed: TypedScale = {
   by: 'distance',
-  length: sampleLength,
+  length: filletSampleLength,
   width: 25,
   height: 20,
   lengthError: 0.1,
 };
-const sample: Placed = { ...noMarks, ...sampleMarks };
+const sample: Placed = { ...noMarks, ...filletSampleMarks };
 const missing = (placed: Placed, more: Partial<TypedScale> = {}) => {
-  const found = placedSection(placed, { ...typed, ...more }, 2);
+  const found = placedFillet(placed, { ...typed, ...more }, 2);
   return 'missing' in found ? found.missing : undefined;
 };
 
 describe('the sample', () => {
   it('is read as what is true of it', () => {
-    const measured = placedSection(sample, typed, 2);
+    const measured = placedFillet(sample, typed, 2);
     if ('missing' in measured) throw new Error(measured.missing);
-    for (const [name, truth] of Object.entries(sampleTruth)) {
-      const { value, uncertainty } = measured.found[name as keyof typeof sampleTruth] ?? {};
+    for (const [name, truth] of Object.entries(filletTruth)) {
+      const { value, uncertainty } = measured.found[name as keyof typeof filletTruth] ?? {};
       expect(Math.abs((value ?? 0) - truth), name).toBeLessThan(0.2 * (uncertainty ?? 0));
     }
   });
 
   it('has the areas that a polygon library finds in its outlines', () => {
-    const { root, toeA, toeB, face, fusion } = samplePicture;
+    const { root, toeA, toeB, face, fusion } = filletPicture;
     const square = 40 ** 2;
-    expect(areaOf([root, toeA, ...face, toeB]) / square).toBeCloseTo(sampleTruth.depositArea, 1);
-    expect(areaOf([root, toeA, ...fusion, toeB]) / square).toBeCloseTo(sampleTruth.meltedArea, 1);
+    expect(areaOf([root, toeA, ...face, toeB]) / square).toBeCloseTo(filletTruth.depositArea, 1);
+    expect(areaOf([root, toeA, ...fusion, toeB]) / square).toBeCloseTo(filletTruth.meltedArea, 1);
   });
 });
 
-describe('placedSection', () => {
+describe('placedFillet', () => {
   it.each([
     ['nothing', noMarks, {}, /known distance/],
     ['no corners', noMarks, { by: 'rectangle' }, /four corners/],
@@ -137,20 +134,20 @@ describe('placedSection', () => {
 
   it('counts a curve only from its least number of marks', () => {
     const two = { ...sample, face: sample.face.slice(0, 2), fusion: sample.fusion.slice(0, 4) };
-    const measured = placedSection(two, typed, 2);
+    const measured = placedFillet(two, typed, 2);
     expect('found' in measured && Object.keys(measured.found)).not.toContain('rise');
     expect('found' in measured && Object.keys(measured.found)).not.toContain('penetration');
   });
 });
 
-describe('sectionLines and scaleBar', () => {
-  const measured = placedSection(sample, typed, 2);
+describe('filletLines and scaleBar', () => {
+  const measured = placedFillet(sample, typed, 2);
   const map = 'plane' in measured ? planeMap(measured.plane) : undefined;
 
   it('draw a throat that is as long as the one that was measured, before the hollow is taken off', () => {
     const lines =
       map &&
-      sectionLines(
+      filletLines(
         {
           ...sample,
           root: sample.root[0] ?? [0, 0],
@@ -162,12 +159,12 @@ describe('sectionLines and scaleBar', () => {
     const [from, to] = lines?.throat ?? [];
     expect(
       Math.hypot((to?.[0] ?? 0) - (from?.[0] ?? 0), (to?.[1] ?? 0) - (from?.[1] ?? 0)) / 40,
-    ).toBeCloseTo(sampleTruth.throat, 6);
+    ).toBeCloseTo(filletTruth.throat, 6);
   });
 
   it('are labeled with readings that there are', () => {
     const marks = filletMarks(sample);
-    const lines = marks && map && sectionLines(marks, map);
+    const lines = marks && map && filletLines(marks, map);
     const names = 'found' in measured ? Object.keys(measured.found) : [];
     for (const { reading } of lines ? drawnFillet(lines).labels : [])
       expect(names).toContain(reading);
@@ -175,17 +172,17 @@ describe('sectionLines and scaleBar', () => {
   });
 
   it('draw a bar of a round length that fits', () => {
-    const bar = map && scaleBar(map, samplePicture, [1, 2, 5, 10]);
+    const bar = map && scaleBar(map, filletPicture, [1, 2, 5, 10]);
     expect(bar?.length).toBe(5);
     expect((bar?.ends[1][0] ?? 0) - (bar?.ends[0][0] ?? 0)).toBeCloseTo(200, 6);
-    expect(map && scaleBar(map, samplePicture, [100])).toBeUndefined();
+    expect(map && scaleBar(map, filletPicture, [100])).toBeUndefined();
   });
 });
 
 describe('a mark that cannot be measured', () => {
   const bare: Placed = {
     ...noMarks,
-    ends: sampleMarks.ends,
+    ends: filletSampleMarks.ends,
     root: [[0, 0]],
     toeA: [[400, 0]],
     toeB: [[-300, 400]],
@@ -279,10 +276,10 @@ describe('a mark that cannot be measured', () => {
 });
 
 it('takes the most that a length may be off for two standard errors', () => {
-  const measured = placedSection(sample, { ...typed, lengthError: 0.3 }, 2);
+  const measured = placedFillet(sample, { ...typed, lengthError: 0.3 }, 2);
   expect('plane' in measured && measured.plane).toMatchObject({
     by: 'distance',
-    length: sampleLength,
+    length: filletSampleLength,
     lengthError: 0.15,
   });
 });

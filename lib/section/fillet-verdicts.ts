@@ -3,7 +3,8 @@ import type { Citation, Printed } from '../calculation.ts';
 import { citeConvexity, convexityLimits, faceRow } from '../tables/convexity-d1.1.ts';
 import * as limits from '../tables/macro-limits.ts';
 import { convert, type System } from '../units.ts';
-import type { Measured, MeasuredSection } from './measured-section.ts';
+import type { Measured } from './measured.ts';
+import type { MeasuredFillet } from './measured-fillet.ts';
 import { printMeasured } from './measured-text.ts';
 import {
   atMost,
@@ -19,19 +20,19 @@ import {
   text,
 } from './section-item.ts';
 
-export interface SectionCase {
+export interface FilletCase {
   code: limits.MacroCode;
   /** Whose printed figures are used. */
   system: System;
   /** The fillet's size on the drawing. */
   size: Printed | undefined;
-  found: MeasuredSection;
+  found: MeasuredFillet;
   cracks: Seen;
   unfused: Seen;
 }
 
 /** One item for each thing the code asks of a section, in the order of the page. */
-export function sectionItems(it: SectionCase): SectionItem[] {
+export function filletItems(it: FilletCase): SectionItem[] {
   const seen = [
     never('Cracks', it.cracks, citeOf(it.code)),
     never('Places not fused, between passes or to the plates', it.unfused, citeOf(it.code)),
@@ -74,7 +75,7 @@ const citeOf = (code: limits.MacroCode): Citation =>
       ? limits.welderTest
       : limits.procedureTest;
 
-function structuralItems(it: SectionCase): SectionItem[] {
+function structuralItems(it: FilletCase): SectionItem[] {
   const { penetration, rise, faceWidth, undercutA, undercutB } = it.found;
   const undercut = [undercutA, undercutB]
     .filter((one) => one !== undefined)
@@ -103,7 +104,7 @@ function structuralItems(it: SectionCase): SectionItem[] {
 }
 
 /** Near the width where the limit changes, both limits are asked. */
-function convexityItem(it: SectionCase, rise: Measured | undefined, width: Measured): SectionItem {
+function convexityItem(it: FilletCase, rise: Measured | undefined, width: Measured): SectionItem {
   const limitAt = (mm: number) => convexityLimits[faceRow(own(mm, it.system), it.system)];
   const [narrow, wide] = [
     limitAt(width.value - width.uncertainty),
@@ -116,7 +117,7 @@ function convexityItem(it: SectionCase, rise: Measured | undefined, width: Measu
   return { ...other, verdict, limit: `${one.limit} or ${size(wide)}, by the width of the face` };
 }
 
-function sizeItems(it: SectionCase): SectionItem[] {
+function sizeItems(it: FilletCase): SectionItem[] {
   const { legA, legB, angle } = it.found;
   if (!it.size) return [];
   const drawn = convert(it.size.value, it.size.system === 'us' ? 'in' : 'mm', 'mm');

@@ -1,7 +1,8 @@
 /** Every limit of an etched section at its printed value, just under and just over it. */
 import { describe, expect, it } from 'vitest';
-import type { Measured, MeasuredSection } from '../../../lib/section/measured-section.ts';
-import { type SectionCase, sectionItems } from '../../../lib/section/section-verdicts.ts';
+import { type FilletCase, filletItems } from '../../../lib/section/fillet-verdicts.ts';
+import type { Measured } from '../../../lib/section/measured.ts';
+import type { MeasuredFillet } from '../../../lib/section/measured-fillet.ts';
 import { sources } from '../../../lib/sources.ts';
 import { macroCodes } from '../../../lib/tables/macro-limits.ts';
 
@@ -9,7 +10,7 @@ const exact = (value: number): Measured => ({ value, uncertainty: 0 });
 const inch = 25.4;
 
 /** A sound 5/16 in fillet, flat, fused 1 mm beyond the root. */
-const sound: MeasuredSection = {
+const sound: MeasuredFillet = {
   legA: exact(9),
   legB: exact(9),
   angle: exact(90),
@@ -20,7 +21,7 @@ const sound: MeasuredSection = {
   penetration: exact(1),
   undercutA: exact(0),
 };
-const base: SectionCase = {
+const base: FilletCase = {
   code: 'AWS D1.1',
   system: 'us',
   size: { value: 5 / 16, system: 'us' },
@@ -28,20 +29,20 @@ const base: SectionCase = {
   cracks: 'none seen',
   unfused: 'none seen',
 };
-const verdict = (item: string, found: Partial<MeasuredSection>, more: Partial<SectionCase> = {}) =>
-  sectionItems({ ...base, ...more, found: { ...sound, ...found } }).find((one) => one.item === item)
+const verdict = (item: string, found: Partial<MeasuredFillet>, more: Partial<FilletCase> = {}) =>
+  filletItems({ ...base, ...more, found: { ...sound, ...found } }).find((one) => one.item === item)
     ?.verdict;
 
 const hair = 1e-4;
 /** A limit not to be passed upward, or not downward. */
 function stands(
   item: string,
-  name: keyof MeasuredSection,
+  name: keyof MeasuredFillet,
   limit: number,
   way: 'at most' | 'at least',
-  more: Partial<SectionCase> & { found?: MeasuredSection } = {},
+  more: Partial<FilletCase> & { found?: MeasuredFillet } = {},
 ) {
-  const { found = {} as Partial<MeasuredSection>, ...rest } = more;
+  const { found = {} as Partial<MeasuredFillet>, ...rest } = more;
   const at = (value: number) => verdict(item, { ...found, [name]: exact(value) }, rest);
   expect(at(limit)).toBe('pass');
   expect(at(limit - hair)).toBe(way === 'at most' ? 'pass' : 'fail');
@@ -50,7 +51,7 @@ function stands(
 
 const asme = { code: 'ASME IX, welder’s test' } as const;
 
-describe('sectionItems, at, just under and just over each limit', () => {
+describe('filletItems, at, just under and just over each limit', () => {
   it('fused to the root, not necessarily beyond (AWS D1.1, fillet macroetch)', () => {
     stands('Fused to the root', 'penetration', 0, 'at least');
   });
@@ -124,7 +125,7 @@ describe('sectionItems, at, just under and just over each limit', () => {
   });
 });
 
-describe('sectionItems', () => {
+describe('filletItems', () => {
   it('passes when all that may be true passes, fails when none does, and says so between', () => {
     const leg = (value: number) => verdict('Leg on plate A', { legA: { value, uncertainty: 0.5 } });
     const size = (5 / 16) * inch;
@@ -143,13 +144,13 @@ describe('sectionItems', () => {
 
   it('judges no hollow face as convex, however deep it is', () => {
     const found = { ...sound, rise: { value: -2, uncertainty: 0.2 } };
-    const item = sectionItems({ ...base, found }).find((one) => one.item === 'Convexity');
+    const item = filletItems({ ...base, found }).find((one) => one.item === 'Convexity');
     expect(item).toMatchObject({ verdict: 'pass', reading: 'none' });
   });
 
   it('judges nothing that was not marked', () => {
     const { legA, legB, angle, faceWidth, throat } = sound;
-    const items = sectionItems({ ...base, found: { legA, legB, angle, faceWidth, throat } });
+    const items = filletItems({ ...base, found: { legA, legB, angle, faceWidth, throat } });
     const unmarked = items
       .filter(({ verdict: one }) => one === 'not judged')
       .map(({ item }) => item);
@@ -158,7 +159,7 @@ describe('sectionItems', () => {
 
   it('leaves the size out when the drawing gives none, and names a source for every item', () => {
     for (const code of macroCodes) {
-      const items = sectionItems({ ...base, code, size: undefined });
+      const items = filletItems({ ...base, code, size: undefined });
       expect(items.map(({ item }) => item).join()).not.toMatch(/Leg on|Throat/);
       for (const { cite } of items) expect(sources[cite.source]).toBeDefined();
     }

@@ -6,8 +6,8 @@ import { describe, expect, it } from 'vitest';
 import type { Corners } from '../../../lib/geometry/homography.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
 import { seeded } from '../../../lib/practice/seeded.ts';
+import { pictureFillet } from '../../../lib/section/picture-fillet.ts';
 import type { PicturePlane } from '../../../lib/section/picture-plane.ts';
-import { pictureSection } from '../../../lib/section/picture-section.ts';
 import { photographed } from './photographed.ts';
 import { mapped, randomSection } from './random-section.ts';
 
@@ -18,7 +18,7 @@ function offsets(by: PicturePlane['by']): Record<string, number> {
   const { marks: drawn, truth } = randomSection(random);
   const size = (4 + 8 * random()) / truth.legA;
   const { seen, plane, markingError } = photographed(random, by, size);
-  const found = pictureSection(mapped(drawn, seen), plane, markingError);
+  const found = pictureFillet(mapped(drawn, seen), plane, markingError);
   return Object.fromEntries(
     Object.entries(truth).map(([name, value]) => {
       const power = name.endsWith('Area') ? 2 : /angle|dilution/.test(name) ? 0 : 1;
@@ -32,7 +32,7 @@ function offsets(by: PicturePlane['by']): Record<string, number> {
   );
 }
 
-describe('pictureSection', () => {
+describe('pictureFillet', () => {
   it.each(['distance', 'rectangle'] as const)(
     'holds the true value in at least 95 of 100 of 500 sections scaled by a %s, and is not padded',
     (by) => {
@@ -61,7 +61,7 @@ describe('pictureSection', () => {
       [-10, 15],
     ].map((corner) => tilted(corner as unknown as Point)) as unknown as Corners;
     const plane: PicturePlane = { by: 'rectangle', corners, width: 30, height: 25, lengthError: 0 };
-    const found = pictureSection(mapped(marks, see), plane, 0);
+    const found = pictureFillet(mapped(marks, see), plane, 0);
     expect(found?.legA.value).toBeCloseTo(8, 6);
     expect(found?.legB.value).toBeCloseTo(truth.legB * size, 6);
     expect(found?.legA.uncertainty).toBe(0);
@@ -71,7 +71,7 @@ describe('pictureSection', () => {
       length: 30,
       lengthError: 0,
     };
-    const short = pictureSection(mapped(marks, see), flat, 0);
+    const short = pictureFillet(mapped(marks, see), flat, 0);
     const wrong = Math.max(
       Math.abs((short?.legA.value ?? 8) / 8 - 1),
       Math.abs((short?.legB.value ?? 0) / (truth.legB * size) - 1),

@@ -1,7 +1,8 @@
 /** The readings of a section in the order and under the names in which they are shown. */
-import type { SectionReadings } from '../geometry/fillet-section.ts';
+import type { FilletReadings } from '../geometry/etched-fillet.ts';
 import type { Unit } from '../units.ts';
-import type { Measured, MeasuredSection } from './measured-section.ts';
+import type { Measured } from './measured.ts';
+import type { MeasuredFillet } from './measured-fillet.ts';
 
 export interface NamedReading<Name extends string = string> extends Measured {
   name: Name;
@@ -10,7 +11,7 @@ export interface NamedReading<Name extends string = string> extends Measured {
   unit: Unit;
 }
 
-const named: readonly (readonly [keyof SectionReadings, string, Unit])[] = [
+const named: readonly (readonly [keyof FilletReadings, string, Unit])[] = [
   ['legA', 'Leg on plate A', 'mm'],
   ['legB', 'Leg on plate B', 'mm'],
   ['angle', 'Angle between the plates', 'deg'],
@@ -39,7 +40,7 @@ const neverBelowZero: ReadonlySet<string> = new Set([
 ]);
 
 /** A reading that was not taken is left out. */
-export const namedReadings = (found: MeasuredSection): NamedReading<keyof SectionReadings>[] =>
+export const filletReadings = (found: MeasuredFillet): NamedReading<keyof FilletReadings>[] =>
   named.flatMap(([name, label, unit]) => {
     const reading = found[name];
     if (!reading) return [];

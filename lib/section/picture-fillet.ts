@@ -1,8 +1,8 @@
 /** A fillet's section measured on a picture. */
-import { readSection, type SectionMarks } from '../geometry/fillet-section.ts';
+import { type FilletMarks, readFillet } from '../geometry/etched-fillet.ts';
 import type { Point } from '../geometry/outline.ts';
+import type { MeasuredFillet } from './measured-fillet.ts';
 import { type MarkLists, measuredOnPicture } from './measured-on-picture.ts';
-import type { MeasuredSection } from './measured-section.ts';
 import type { PicturePlane } from './picture-plane.ts';
 
 const lists = ['face', 'fusion', 'plateA', 'plateB', 'undercutA', 'undercutB'] as const;
@@ -10,17 +10,17 @@ const singles = ['root', 'toeA', 'toeB'] as const;
 type Name = (typeof lists)[number] | (typeof singles)[number];
 
 /** Undefined when the plane sets no scale, or a mark lies beyond its horizon. */
-export function pictureSection(
-  marks: SectionMarks,
+export function pictureFillet(
+  marks: FilletMarks,
   plane: PicturePlane,
   markingError: number,
-): MeasuredSection | undefined {
+): MeasuredFillet | undefined {
   const named = Object.fromEntries([
     ...singles.map((name) => [name, [marks[name]]]),
     ...lists.map((name) => [name, marks[name] ?? []]),
   ]) as MarkLists<Name>;
   return measuredOnPicture(named, plane, markingError, ({ root, toeA, toeB, ...rest }) =>
-    readSection({
+    readFillet({
       root: root[0] as Point,
       toeA: toeA[0] as Point,
       toeB: toeB[0] as Point,

@@ -3,17 +3,17 @@
  * mark is moved to both sides by the marking error and the readings are taken again; the moves are
  * independent, so their squares add up (law of propagation of uncertainty).
  */
-import { readSection, type SectionMarks, type SectionReadings } from './fillet-section.ts';
+import { type FilletMarks, type FilletReadings, readFillet } from './etched-fillet.ts';
 import type { Point } from './outline.ts';
 
-export type Readings = Readonly<Partial<Record<keyof SectionReadings, number>>>;
+export type Readings = Readonly<Partial<Record<keyof FilletReadings, number>>>;
 
 /** Standard uncertainties in the picture's units, for a standard marking error in each coordinate. */
-export function sectionUncertainty(marks: SectionMarks, markingError: number): Readings {
-  const squares: Partial<Record<keyof SectionReadings, number>> = {};
+export function filletUncertainty(marks: FilletMarks, markingError: number): Readings {
+  const squares: Partial<Record<keyof FilletReadings, number>> = {};
   for (const moved of movedMarks(marks, markingError)) {
-    const [ahead, behind] = [readSection(moved(1)), readSection(moved(-1))];
-    for (const name of Object.keys(ahead) as (keyof SectionReadings)[]) {
+    const [ahead, behind] = [readFillet(moved(1)), readFillet(moved(-1))];
+    for (const name of Object.keys(ahead) as (keyof FilletReadings)[]) {
       const half = ((ahead[name] ?? Number.NaN) - (behind[name] ?? Number.NaN)) / 2;
       if (!Number.isNaN(half)) squares[name] = (squares[name] ?? 0) + half ** 2;
     }
@@ -23,10 +23,10 @@ export function sectionUncertainty(marks: SectionMarks, markingError: number): R
   );
 }
 
-type Moved = (sign: 1 | -1) => SectionMarks;
+type Moved = (sign: 1 | -1) => FilletMarks;
 
 /** The marks with one coordinate of one of them moved, for every coordinate in turn. */
-function* movedMarks(marks: SectionMarks, by: number): Generator<Moved> {
+function* movedMarks(marks: FilletMarks, by: number): Generator<Moved> {
   for (const axis of [0, 1] as const) {
     const shift = ([x, y]: Point, sign: number): Point =>
       axis === 0 ? [x + sign * by, y] : [x, y + sign * by];
