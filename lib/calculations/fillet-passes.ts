@@ -3,11 +3,11 @@ import { onePass } from '../inputs/one-pass.ts';
 import { NoAnswer } from '../no-answer.ts';
 import {
   citePassLimits,
-  type Position,
   passLimits,
   positions,
   saidLimit,
 } from '../tables/prequalified-limits-d1.1.ts';
+import type { Position } from '../tables/weld-positions.ts';
 import { passAreaOf, saidArea } from '../welds/pass-area.ts';
 import { type PlannedFillet, plannedFillet } from '../welds/planned-fillet.ts';
 

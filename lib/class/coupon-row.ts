@@ -1,12 +1,10 @@
 /** One row of coupons and electrodes, taken apart; what it needs and lacks is told by its field. */
 import type { couponRows } from '../inputs/coupon-rows.ts';
 import { NoAnswer } from '../no-answer.ts';
+import { steelDensity } from '../tables/steel-density.ts';
 import { lengthText } from '../text/length-text.ts';
 import { pipeSize, poundsPerFoot } from '../welds/pipe-size.ts';
 import { rodMass } from './rod-mass.ts';
-
-/** Pounds in a cubic inch. */
-const steel = 0.2836;
 
 interface Row {
   piece: (typeof couponRows.list.piece.choices)[number];
@@ -46,7 +44,7 @@ export function pieceOf(row: Row, at: string) {
   const thickness = given(row.thickness, 'Thickness', `${at}.thickness`);
   const width = given(row.width, 'Width', `${at}.width`);
   const section = `${row.piece} ${lengthText(thickness)} × ${lengthText(width)}`;
-  return { section, perInch: thickness * width * steel, length, count };
+  return { section, perInch: thickness * width * steelDensity, length, count };
 }
 
 /** The electrodes of the row. */

@@ -24,9 +24,13 @@ export interface Preparation {
   flapDiscs: number;
 }
 
+/** Pieces that one disc lasts for: common practice, no source. A pipe joint counts as a groove. */
+const groovesPerGrindingDisc = 2;
+const teesPerGrindingDisc = 6;
+const piecesPerFlapDisc = 8;
+
 /**
- * A grinding disc lasts for two grooves or pipe joints or for six tees, a flap disc for eight of
- * either: common practice, no source.
+ * What the shop makes ready beside the booths for these turns, and the discs that it wears out.
  * @param waiting hours of the term in which somebody has no booth
  */
 export function preparationOf(
@@ -50,13 +54,14 @@ export function preparationOf(
   });
   const sideHours = total((turn) => (turn.exercise.station === 'side' ? hoursOf(turn) : 0));
   const ground = work('groove') + work('pipe');
+  const tees = work('tee');
   return {
     grooves,
     joints,
     hours: (grooves * grooveMinutes + joints * pipeMinutes) / 60,
     sideHours,
     capacity: Math.max(0, waiting - sideHours) + otherHours,
-    grindingDiscs: Math.ceil(ground / 2 + work('tee') / 6 - 1e-9),
-    flapDiscs: Math.ceil((ground + work('tee')) / 8 - 1e-9),
+    grindingDiscs: Math.ceil(ground / groovesPerGrindingDisc + tees / teesPerGrindingDisc - 1e-9),
+    flapDiscs: Math.ceil((ground + tees) / piecesPerFlapDisc - 1e-9),
   };
 }

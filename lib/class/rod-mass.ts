@@ -1,9 +1,10 @@
+import { steelDensity } from '../tables/steel-density.ts';
+
 /** Coating as a share of the whole electrode, where it is not the 0.30 of E7018; from memory. */
 const coatings: Readonly<Record<string, number>> = {
   E6010: 0.12,
   E6011: 0.12,
 };
-const steel = 0.2836;
 const usualLength = 14;
 
 /**
@@ -11,6 +12,6 @@ const usualLength = 14;
  * coating leaves for it. Inches.
  */
 export function rodMass(classification: string, diameter: number, length = usualLength): number {
-  const core = (Math.PI / 4) * diameter ** 2 * length * steel;
+  const core = (Math.PI / 4) * diameter ** 2 * length * steelDensity;
   return core / (1 - (coatings[classification] ?? 0.3));
 }

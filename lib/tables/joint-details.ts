@@ -4,7 +4,8 @@
  */
 import type { Citation } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
-import { type Position, positions } from './prequalified-limits-d1.1.ts';
+import { positions } from './prequalified-limits-d1.1.ts';
+import type { Position } from './weld-positions.ts';
 
 interface Span<T> {
   from: T;

@@ -6,10 +6,15 @@
 import type { Citation } from '../calculation.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
 import { printFraction } from '../text/inches.ts';
+import type { Position } from './weld-positions.ts';
 
-/** Welding positions of production, in the order of the table’s columns. */
-export const positions = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
-export type Position = (typeof positions)[number];
+/** In the order of the table’s columns. */
+export const positions = [
+  'flat',
+  'horizontal',
+  'vertical',
+  'overhead',
+] as const satisfies readonly Position[];
 
 export interface PassLimits {
   /** Largest electrode, by its core wire. */

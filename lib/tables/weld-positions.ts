@@ -6,7 +6,7 @@
  */
 import type { Citation } from '../calculation.ts';
 
-/** Positions of production welds, as the figures name them. */
+/** Positions of production welds, as the figures name them; a test position is `1G`, not one of these. */
 export const positionNames = ['flat', 'horizontal', 'vertical', 'overhead'] as const;
 export type Position = (typeof positionNames)[number];
 

@@ -12,7 +12,8 @@ import type { PassMap } from '../geometry/pass-map.ts';
 import type { StackedPass } from '../geometry/stacked-passes.ts';
 import { NoAnswer } from '../no-answer.ts';
 import type { PrintedFigure } from '../printed-figure.ts';
-import { type Position, passLimits } from '../tables/prequalified-limits-d1.1.ts';
+import { passLimits } from '../tables/prequalified-limits-d1.1.ts';
+import type { Position } from '../tables/weld-positions.ts';
 import { passesFor } from './passes-for.ts';
 
 const inch = 25.4;
