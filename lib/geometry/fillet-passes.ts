@@ -2,7 +2,7 @@
  * The section of an equal-leg fillet between square plates, every pass in its place: the root pass
  * in the corner, then layers, each laid from the lower toe to the upper. Lengths in millimeters.
  */
-import type { Position } from '../tables/prequalified-limits-d1.1.ts';
+import type { Position } from '../tables/weld-positions.ts';
 import type { LayerFace } from './layer-face.ts';
 import { type BasePart, type PassMap, passMap } from './pass-map.ts';
 import { type Placement, placed } from './placed-outline.ts';

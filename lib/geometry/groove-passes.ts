@@ -2,7 +2,7 @@
  * The section of a V groove with every pass in its place. Lengths in millimeters. In a horizontal
  * groove each layer goes from the lower plate up; elsewhere it goes from one side to the other.
  */
-import type { Position } from '../tables/prequalified-limits-d1.1.ts';
+import type { Position } from '../tables/weld-positions.ts';
 import { type GrooveSection, halfWidthAt, layersOf } from './groove-section.ts';
 import type { Outline, Point } from './outline.ts';
 import { type BasePart, type PassMap, passMap } from './pass-map.ts';

@@ -1,9 +1,9 @@
 /** Judges the readings of one coupon against the limits of its exercise: point by point, then in all. */
 import type { SheetPoint } from '../booth/exercise-sheet.ts';
 import { printReading } from '../text/print-reading.ts';
-import { printStated, readQuantity } from '../text/quantity-text.ts';
+import { readQuantity } from '../text/quantity-text.ts';
 import { quoted } from '../text/quoted.ts';
-import { convert, type System, type Unit, unitFor } from '../units.ts';
+import { convert, type System, unitFor } from '../units.ts';
 import { type Bound, boundOf } from './limit-bound.ts';
 import { limitSense, type Sense } from './limit-sense.ts';
 import { byEye, type Rubric, rubricOf } from './rubric.ts';

@@ -2,7 +2,7 @@ import { filletLayers } from '../geometry/fillet-layers.ts';
 import { type FilletPass, filletPasses } from '../geometry/fillet-passes.ts';
 import type { PassMap } from '../geometry/pass-map.ts';
 import { NoAnswer } from '../no-answer.ts';
-import type { Position } from '../tables/prequalified-limits-d1.1.ts';
+import type { Position } from '../tables/weld-positions.ts';
 import { passesFor } from './passes-for.ts';
 
 const inch = 25.4;
