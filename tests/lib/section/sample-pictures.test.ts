@@ -3,22 +3,22 @@
  * they are said to be, and what is given as true is what the drawn curves hold.
  */
 import { describe, expect, it } from 'vitest';
-import { readGroove } from '../../../lib/geometry/etched-groove.ts';
 import { readFillet } from '../../../lib/geometry/etched-fillet.ts';
+import { readGroove } from '../../../lib/geometry/etched-groove.ts';
 import { distanceToCurve } from '../../../lib/geometry/marked-lines.ts';
 import type { Point } from '../../../lib/geometry/outline.ts';
+import {
+  filletPicture,
+  filletSampleLength,
+  filletSampleMarks,
+  filletTruth,
+} from '../../../lib/section/sample-fillet.ts';
 import {
   groovePicture,
   grooveSampleLength,
   grooveSampleMarks,
   grooveTruth,
 } from '../../../lib/section/sample-groove.ts';
-import {
-  filletSampleLength,
-  filletSampleMarks,
-  filletPicture,
-  filletTruth,
-} from '../../../lib/section/sample-fillet.ts';
 
 const near = (found: Point | undefined, x: number, y: number) => {
   expect(found?.[0]).toBeCloseTo(x, 6);
