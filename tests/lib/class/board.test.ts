@@ -78,6 +78,30 @@ describe('where a learner stands', () => {
     expect(late).toMatchObject({ until: '2025-07-01', late: '2026-03-01' });
   });
 
+  it('looks at the coupons of the exercise in question, and at uses up to today', () => {
+    const other = [coupon('flat-bead', 'waiting')];
+    expect(standing({ at: 'groove-3g-one-inch', coupons: other }).readyFor?.slug).toBe(
+      'groove-3g-one-inch',
+    );
+    const today = [coupon('flat-bead', 'passed', demoDay)];
+    const alive = (learner: Partial<BoardLearner>) => standing(learner).alive;
+    expect(alive({ tested: '2025-10-01', coupons: today })).toMatchObject({ daysLeft: 184 });
+    expect(alive({ tested: '2025-10-01', lastWelded: '' })).not.toHaveProperty('late');
+    const repeats = [
+      coupon('fillet-2f', 'repeat'),
+      coupon('fillet-2f', 'waiting'),
+      coupon('flat-bead', 'repeat'),
+    ];
+    expect(standing({ at: 'fillet-2f', coupons: repeats }).repeats).toBe(1);
+  });
+
+  it('lets nobody strike whose gate is not signed, whatever else is known', () => {
+    expect(standing({ gate: '2026-01-06' }).mayStrike).toBe(true);
+    expect(standing({ gate: '' }).mayStrike).toBe(false);
+    const { gate: _, ...old } = newLearner('1');
+    expect(standingOf(old, exercises, 'AWS D1.1', demoDay).mayStrike).toBe(false);
+  });
+
   it('has nothing next when all is passed', () => {
     const all = exercises.map(({ slug }) => coupon(slug, 'passed'));
     expect(standing({ coupons: all })).toMatchObject({
@@ -159,6 +183,23 @@ describe('the booths of an evening', () => {
       ),
       { numRuns: 200 },
     );
+  });
+
+  it('of one size are taken in the order in which they stand', () => {
+    const learners = ['a', 'b'].map((name) => ({
+      ...newLearner(name),
+      at: 'flat-bead',
+      gate: '2026-01-06',
+    }));
+    const booths = ['3', '1', '2'].map((booth) => ({
+      booth,
+      machine: '',
+      largest: 1 / 8,
+      down: false,
+    }));
+    const { booths: taken, free } = evening({ ...demo, learners, booths });
+    expect(taken.map(({ booth }) => booth.booth)).toEqual(['3', '1']);
+    expect(free.map(({ booth }) => booth)).toEqual(['2']);
   });
 
   it('leave a strong machine to the learner who needs it', () => {
@@ -261,6 +302,11 @@ describe('the booths of an evening', () => {
     expect(burns({ most: 125, current: 'AC and DC' })).toBe(true);
     expect(burns({ most: 300, current: 'AC' })).toBe(false);
     expect(burns({ largest: 3 / 32 })).toBe(false);
+    expect(burns({ largest: 1 / 8 })).toBe(true);
+    const paper = { slug: 'x', title: 'X', station: 'booth', largest: 0 } as const;
+    expect(canBurn({ ...booth, largest: 0, current: 'AC', most: 0 }, paper)).toBe(true);
+    // A sheet that names no current asks for none.
+    expect(canBurn({ ...booth, most: 0 }, { ...paper, largest: 1 / 8 })).toBe(true);
   });
 });
 

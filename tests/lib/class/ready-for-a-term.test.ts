@@ -63,6 +63,14 @@ describe('what has to be ready', () => {
     expect(needs[1]?.needs.store.tools.some(({ tool }) => /^Bend jig/.test(tool))).toBe(true);
   });
 
+  it('is a saw blade, and one more for each 400 pieces', () => {
+    const pieces =
+      first?.needs.metal.flatMap((it) => it.pieces.map(({ count: many }) => many)) ?? [];
+    const cuts = pieces.reduce((sum, many) => sum + many, 0);
+    expect(cuts).toBeGreaterThan(400);
+    expect(count('Saw blade')).toBe(1 + Math.floor(cuts / 400));
+  });
+
   it('is an oven for the fullest evening, and E6010 is not counted into it', () => {
     const week = first?.needs.weeks.find(({ number }) => number === 9);
     // 1,417 electrodes of 1/8 in in two evenings, 14.35 to the pound, in cans of ten.
