@@ -423,6 +423,34 @@ describe('records and tables', () => {
     ]);
   });
 
+  it('take minutes up to a hundred thousand and names of two hundred letters', () => {
+    const head = 'learner,at,caught up min,tested,last welded\r\n';
+    const long = 'n'.repeat(201);
+    const read = readBoardCsv(
+      demo,
+      exercises,
+      `${head}41,,100000,,\r\n42,,100001,,\r\n${long},,0,,`,
+    );
+    expect(read.problems).toEqual(['Row 2: “100001” is no number of minutes']);
+    const added = read.board.learners.slice(demo.learners.length);
+    expect(added.map(({ learner }) => learner)).toEqual(['41', 'n'.repeat(200)]);
+    expect(added[0]?.caughtUp).toBe(100_000);
+  });
+
+  it('show what the board has worked out beside what was typed', () => {
+    const all = exercises.map(({ slug }) => coupon(slug, 'passed'));
+    const out = boardCsv([
+      standing({ learner: '1', coupons: all, absences: [{ on: '2026-03-03', minutes: 90 }] }),
+      standing({ learner: '2', at: 'fillet-2f', tested: '2025-10-01', gate: '2026-01-06' }),
+    ]);
+    expect(out.replace('\uFEFF', '').split('\r\n')).toEqual([
+      'learner,at,caught up min,tested,last welded,gate,next,waiting,repeats,to catch up min,good until',
+      '1,,0,,,,,0,0,90,',
+      '2,fillet-2f,0,2025-10-01,,2026-01-06,fillet-2f,0,0,0,2026-04-01',
+      '',
+    ]);
+  });
+
   it('with wrong columns or slips are told row by row, and the rest is taken', () => {
     expect(readBoardCsv(demo, exercises, 'name;grade\r\nx;1').problems[0]).toContain(
       'no column "learner"',

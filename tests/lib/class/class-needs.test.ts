@@ -191,6 +191,37 @@ it('reads prices of one, and none where the field is empty', () => {
   ]);
 });
 
+it('finds a week too full by more than a rounding, and never the weeks that there are not', () => {
+  const week = (number: number, demand: number) => ({ number, demand, supply: 10 });
+  const weeks = [week(1, 10), week(2, 10.0000009), week(3, 11.5), week(0, 99)];
+  expect([...overfullWeeks({ weeks } as unknown as Parameters<typeof overfullWeeks>[0])]).toEqual([
+    [3, 'Week 3 is 1 h 30 min too full.'],
+  ]);
+});
+
+it('leaves a field of blanks to the standard value, and says what a slip is counted with', () => {
+  const { problems, choices } = readPlan(withSettings({ learners: '  ', kerf: 'thin' }), exercises);
+  expect(choices.term.learners).toBe(16);
+  expect(choices.metal.bar.kerf).toBe(1 / 16);
+  expect([...problems]).toEqual([
+    ['kerf', 'Width of the cut needs a number, not “thin”. Counted with 1/16 until it can be read'],
+  ]);
+  const row = { ...planned('flat-bead'), attempts: ' ', minutes: 'long' };
+  const read = readPlan({ ...first, exercises: [row], prices: { 'Flap disc': ' ' } }, exercises);
+  const exercise = exercises.find(({ slug }) => slug === 'flat-bead');
+  expect(read.turns[0]).toMatchObject({ attempts: exercise?.attempts, minutes: exercise?.minutes });
+  expect([...read.problems.keys()]).toEqual(['flat-bead.minutes']);
+  expect(read.prices.size).toBe(0);
+});
+
+it('names only the exercises that the site does not have', () => {
+  const strange = [...first.exercises.slice(0, 2), planned('unheard-of'), planned('lost')];
+  expect(readPlan({ ...first, exercises: strange }, exercises).problems.get('exercises')).toBe(
+    'This site has no exercise “unheard-of”, “lost”; the plan keeps it and does not count it',
+  );
+  expect(readPlan(first, exercises).problems.size).toBe(0);
+});
+
 describe('what cannot be read', () => {
   it('is told by its field, and the rest stands', () => {
     const read = readPlan(

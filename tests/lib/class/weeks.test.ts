@@ -112,6 +112,34 @@ describe('weekNeeds', () => {
     expect(two?.rods).toEqual([{ kind: 'E7018', count: 4 }]);
   });
 
+  it('asks for nothing in a week whose part was ready in the week before', () => {
+    const one = turn('a', 4);
+    one.exercise.coupon = [{ section: 'bar', perInch: 1, length: 8, count: 1 }];
+    one.exercise.rods = [{ kind: 'E7018', each: 0.07, count: 1 }];
+    // One attempt of four hours over two weeks: its metal lies ready in the first, 1.5 electrodes in both.
+    expect(needsOf([one], [3, 3]).map(({ attempts, ...rest }) => [attempts.length, rest])).toEqual([
+      [
+        1,
+        { pieces: [{ section: 'bar', length: 8, count: 1 }], rods: [{ kind: 'E7018', count: 2 }] },
+      ],
+      [0, { pieces: [], rods: [] }],
+    ]);
+  });
+
+  it('keeps one section of two lengths, and one length of two sections, apart', () => {
+    const of = (section: string, length: number) => {
+      const it = turn(`${section} ${length}`, 1);
+      it.exercise.coupon = [{ section, perInch: 1, length, count: 1 }];
+      return it;
+    };
+    const turns = [of('bar', 8), of('bar', 6), of('plate', 8), of('bar', 8)];
+    expect(needsOf(turns, [9])[0]?.pieces).toEqual([
+      { section: 'bar', length: 8, count: 2 },
+      { section: 'bar', length: 6, count: 1 },
+      { section: 'plate', length: 8, count: 1 },
+    ]);
+  });
+
   it('adds alike pieces up and keeps others apart, a ring with its facing', () => {
     const turns = [
       welded('a', { section: 'bar' }),

@@ -33,6 +33,43 @@ it('names each place once, with its clauses', () => {
   expect(sound.sources).toEqual(['book']);
 });
 
+it('keeps apart two places of one name, and two ways to know one clause', () => {
+  const course = {
+    ...sound,
+    lessons: [
+      {
+        ...bead,
+        slug: 'same',
+        sources: [
+          { source: 'book', at: 'p. 1', known: 'read' as const, for: 'a' },
+          { source: 'book', at: 'p. 1', known: 'memory' as const, for: 'b' },
+        ],
+      },
+    ],
+    exercises: [],
+    calculations: [
+      {
+        id: 'same',
+        title: 'Sum',
+        forTeaching: false,
+        sources: [{ source: 'book', known: 'derived' as const }],
+      },
+    ],
+  };
+  expect(citations(course).get('book')).toEqual([
+    {
+      page: 'lesson',
+      id: 'same',
+      title: 'bead',
+      clauses: [
+        { at: 'p. 1', known: 'read' },
+        { at: 'p. 1', known: 'memory' },
+      ],
+    },
+    { page: 'calculation', id: 'same', title: 'Sum', clauses: [{ at: '', known: 'derived' }] },
+  ]);
+});
+
 it('finds every citation of the course', async () => {
   const course = await readCurriculum();
   const cited = new Set([

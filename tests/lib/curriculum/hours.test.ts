@@ -4,6 +4,7 @@ import {
   hoursByLesson,
   hoursByPosition,
   hoursByUnit,
+  hoursOfExercise,
   sumOf,
   total,
 } from '../../../lib/curriculum/hours.ts';
@@ -33,6 +34,32 @@ describe('hours', () => {
       ['flat', 4.5],
       ['vertical', 1.5],
     ]);
+  });
+});
+
+describe('hours of a small course', () => {
+  it('of the side station are no hours at the booth', () => {
+    const [gate, bead, groove] = sound.exercises;
+    if (!gate || !bead || !groove) throw new Error();
+    const side = { ...bead, station: 'side' as const, minutes: 40 };
+    const course = { ...sound, exercises: [gate, side, groove] };
+    expect(hoursOfExercise(side)).toEqual({ reading: 0, practice: 0, graded: 0, side: 2 });
+    // What is welded at the side station counts for no position.
+    expect(hoursByPosition(course)).toEqual([
+      { position: 'flat', hours: 3, exercises: [side, groove] },
+    ]);
+    // Where nothing burns no position is welded in.
+    const cold = { ...sound, exercises: [{ ...gate, position: ['flat'] }] };
+    expect(hoursByPosition(cold)).toEqual([]);
+  });
+  it('by unit are none where no lesson stands in it', () => {
+    const units = [...sound.units, { id: 'more', title: 'More', lessons: [] }];
+    const none = { reading: 0, practice: 0, graded: 0, side: 0 };
+    const [all, more] = hoursByUnit({ ...sound, units });
+    expect(more).toEqual({ id: 'more', title: 'More', hours: none, running: 0 });
+    // An hour of reading, one at the gate, three each for bead and groove.
+    expect([all?.id, all?.title, all?.running]).toEqual(['all', 'All', 8]);
+    expect(all && total(all.hours)).toBe(8);
   });
 });
 

@@ -7,7 +7,7 @@ import {
   trunks,
   withoutDetours,
 } from '../../../lib/curriculum/sequence-graph.ts';
-import { sound } from './sound-course.ts';
+import { bead, groove, sound, withChanges } from './sound-course.ts';
 
 /** Who can be reached from whom, by multiplying out: Warshall, written down once more. */
 function reachable(all: readonly Arrow[], size: number): boolean[][] {
@@ -35,6 +35,42 @@ describe('arrows', () => {
     expect(arrows(sound)).toEqual([
       { from: 0, to: 1 },
       { from: 1, to: 2 },
+    ]);
+  });
+});
+
+describe('arrows of a small course', () => {
+  it('lead forward only, once for each pair, and from lessons that there are', () => {
+    const course = withChanges([
+      {
+        ...bead,
+        skills: { 'do-bead': 'Do', look: 'Look' },
+        needs: ['do-gate', 'do-groove', 'fly'],
+      },
+      { ...groove, needs: ['look', 'do-bead', 'do-groove', 'do-gate'] },
+    ]);
+    expect(arrows(course)).toEqual([
+      { from: 0, to: 1 },
+      { from: 0, to: 2 },
+      { from: 1, to: 2 },
+    ]);
+  });
+});
+
+describe('trunks of a small graph', () => {
+  it('put the short ones next to the list, and one behind the other into one lane', () => {
+    const all = [
+      { from: 0, to: 5 },
+      { from: 0, to: 2 },
+      { from: 1, to: 3 },
+      { from: 3, to: 4 },
+      { from: 2, to: 4 },
+    ];
+    expect(trunks(all)).toEqual([
+      { from: 0, to: [2, 5], lane: 2 },
+      { from: 1, to: [3], lane: 0 },
+      { from: 2, to: [4], lane: 1 },
+      { from: 3, to: [4], lane: 0 },
     ]);
   });
 });

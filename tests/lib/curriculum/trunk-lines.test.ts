@@ -21,6 +21,40 @@ function cornersOf(path: string): { x: number; y: number }[] {
   return found;
 }
 
+it('a line leaves its lesson below the middle of its row, goes down its lane and arrives above', () => {
+  // Rows of 48, lanes of 9, corners of 6, 7 beside the middle: two lanes, labels 8 behind them.
+  const { width, height, lines } = trunkLines(
+    [
+      { from: 0, to: [1, 3], lane: 1 },
+      { from: 1, to: [2], lane: 0 },
+    ],
+    4,
+  );
+  expect([width, height]).toEqual([2 * 9 + 6 + 8, 4 * 48]);
+  // Outer lane: 32 − 8 − 6 − 1.5 · 9 = 4.5; inner: 32 − 8 − 6 − 4.5 = 13.5.
+  expect(lines).toEqual([
+    {
+      from: 0,
+      lane: 1,
+      path:
+        'M30 31H10.5Q4.5 31 4.5 37V155' +
+        'M4.5 59Q4.5 65 10.5 65H30' +
+        'M4.5 155Q4.5 161 10.5 161H30',
+      tips: [
+        { x: 31, y: 65 },
+        { x: 31, y: 161 },
+      ],
+    },
+    {
+      from: 1,
+      lane: 0,
+      path: 'M30 79H19.5Q13.5 79 13.5 85V107' + 'M13.5 107Q13.5 113 19.5 113H30',
+      tips: [{ x: 31, y: 113 }],
+    },
+  ]);
+  expect(trunkLines([], 3)).toEqual({ width: 14, height: 144, lines: [] });
+});
+
 describe('the lines of the sequence', () => {
   it('are there', () => {
     expect(points.length).toBeGreaterThan(100);
