@@ -216,7 +216,9 @@ describe('a reviewer: audit, rule, source', () => {
       await page.waitForURL(/audit\/rules\//);
       const rule = await heard(page);
       soundPage(rule);
-      await page.getByRole('link', { name: /^fillet-2f has \d+ acceptance points/ }).click();
+      await page
+        .getByRole('link', { name: /^“The horizontal fillet” has \d+ acceptance points/ })
+        .click();
       await page.waitForURL(/lessons\/fillet-2f\/#/);
       expect(await targetIsInSight(page)).toBe(true);
       await page.locator('main').getByRole('link', { name: 'AWS D1.1' }).last().click();
