@@ -6,12 +6,13 @@ import { type ClassBoard, classBoard, newLearner } from '../../lib/files/class-b
 import { readFile } from '../../lib/files/file-kind.ts';
 import { learnerRecord } from '../../lib/files/learner-record.ts';
 import { readDay } from '../../lib/text/day-text.ts';
-import { changed, redone, type Undo, undone, undoOf } from '../../lib/undo.ts';
+import { changed, type Undo, undoOf } from '../../lib/undo.ts';
 import TypedBox from '../ClassPlan/TypedBox.tsx';
 import { download } from '../Shelf/download.ts';
 import FileButtons from '../Shelf/FileButtons.tsx';
 import { Shelf } from '../Shelf/shelf.ts';
 import { today as localDay } from '../Shelf/today.ts';
+import UndoRow from '../Shelf/UndoRow.tsx';
 import BoardSheets from './BoardSheets.tsx';
 import BoothRows from './BoothRows.tsx';
 import LearnerRows from './LearnerRows.tsx';
@@ -195,30 +196,12 @@ export default class BoardBench extends Component<BoardData, State> {
               onChange={this.takeTable}
             />
           </p>
-          <p class="plan-actions">
-            <button
-              type="button"
-              disabled={undo.before.length === 0}
-              onClick={() => this.keep(undone(undo), 'Undone.')}
-            >
-              Undo
-            </button>
-            <button
-              type="button"
-              disabled={undo.after.length === 0}
-              onClick={() => this.keep(redone(undo), 'Done again.')}
-            >
-              Do again
-            </button>
-            <span role="status">{said}</span>
-          </p>
-          <div role="alert">
-            {trouble.map((text) => (
-              <p class="problem" key={text}>
-                {text}.
-              </p>
-            ))}
-          </div>
+          <UndoRow
+            undo={undo}
+            said={said}
+            trouble={trouble}
+            onStep={(to, told) => this.keep(to, told)}
+          />
           <div class="plan-boxes">
             <TypedBox
               id="board-day"

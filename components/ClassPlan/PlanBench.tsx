@@ -8,12 +8,13 @@ import { overfullWeeks, verdict } from '../../lib/class/verdict.ts';
 import { type ClassBoard, classBoard } from '../../lib/files/class-board.ts';
 import { type ClassPlan, classPlan } from '../../lib/files/class-plan.ts';
 import { durationText } from '../../lib/text/clock-text.ts';
-import { changed, redone, type Undo, undone, undoOf } from '../../lib/undo.ts';
+import { changed, type Undo, undoOf } from '../../lib/undo.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import CutBars from '../drawings/cut-plan.tsx';
 import { download } from '../Shelf/download.ts';
 import FileButtons from '../Shelf/FileButtons.tsx';
 import { Shelf } from '../Shelf/shelf.ts';
+import UndoRow from '../Shelf/UndoRow.tsx';
 import ExerciseRows from './ExerciseRows.tsx';
 import PlanSheets, { type SheetId, sheets } from './PlanSheets.tsx';
 import SettingsForm, { inUnits } from './SettingsForm.tsx';
@@ -28,7 +29,7 @@ export interface PlanData {
 interface State {
   undo: Undo<ClassPlan>;
   said: string;
-  trouble: string;
+  trouble: string[];
 }
 
 /** Where a class is planned: form, sheets, shelf. */
@@ -46,7 +47,7 @@ export default class PlanBench extends Component<PlanData, State> {
     this.state = {
       undo: undoOf(inUnits(data, currentSystem())),
       said: '',
-      trouble: problem ? `${problem}.` : '',
+      trouble: problem ? [problem] : [],
     };
   }
 
@@ -55,7 +56,7 @@ export default class PlanBench extends Component<PlanData, State> {
     this.stop = this.shelf.watch(({ data, problem }) => {
       this.setState({
         undo: changed(this.state.undo, inUnits(data, currentSystem())),
-        trouble: problem ? `${problem}.` : '',
+        trouble: problem ? [problem] : [],
         said: 'Another tab has changed this plan; here it is.',
       });
     });
@@ -81,13 +82,12 @@ export default class PlanBench extends Component<PlanData, State> {
 
   keep(undo: Undo<ClassPlan>, said: string) {
     const problem = this.shelf.put(undo.now);
-    this.setState({ undo, said, trouble: problem ? `${problem}.` : '' });
+    this.setState({ undo, said, trouble: problem ? [problem] : [] });
   }
 
-  step = (way: typeof undone, said: string) => {
+  step = (to: Undo<ClassPlan>, said: string) => {
     this.box = '';
-    const undo = way(this.state.undo);
-    this.keep({ ...undo, now: inUnits(undo.now, currentSystem()) }, said);
+    this.keep({ ...to, now: inUnits(to.now, currentSystem()) }, said);
   };
 
   setting = (name: SettingName, text: string) => {
@@ -209,26 +209,7 @@ export default class PlanBench extends Component<PlanData, State> {
             onOpen={(data) => this.put(inUnits(data, currentSystem()))}
             onEmpty={() => this.put({ ...plan, name: '', exercises: [], prices: {} })}
           />
-          <p class="plan-actions">
-            <button
-              type="button"
-              disabled={undo.before.length === 0}
-              onClick={() => this.step(undone, 'Undone.')}
-            >
-              Undo
-            </button>
-            <button
-              type="button"
-              disabled={undo.after.length === 0}
-              onClick={() => this.step(redone, 'Done again.')}
-            >
-              Do again
-            </button>
-            <span role="status">{said}</span>
-          </p>
-          <p class="problem" role="alert">
-            {trouble}
-          </p>
+          <UndoRow undo={undo} said={said} trouble={trouble} onStep={this.step} />
           <TypedBox
             id="plan-name"
             label="Name of the plan"

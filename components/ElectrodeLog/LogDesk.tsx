@@ -13,13 +13,14 @@ import {
   type Holder,
   instantOf,
 } from '../../lib/files/electrode-log.ts';
-import { changed, redone, type Undo, undone, undoOf } from '../../lib/undo.ts';
+import { changed, type Undo, undoOf } from '../../lib/undo.ts';
 import type { System } from '../../lib/units.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import TypedBox from '../ClassPlan/TypedBox.tsx';
 import { download } from '../Shelf/download.ts';
 import FileButtons from '../Shelf/FileButtons.tsx';
 import { Shelf } from '../Shelf/shelf.ts';
+import UndoRow from '../Shelf/UndoRow.tsx';
 import { type DemoEvening, demoLog } from './demo-log.ts';
 import HolderCard from './HolderCard.tsx';
 import LogSheet from './LogSheet.tsx';
@@ -131,10 +132,11 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
   put = (next: ElectrodeLog, said = '') => this.keep(changed(this.state.undo, next), said);
 
   /** The moment of the example goes with it. */
-  undo = () => {
+  step = (to: Undo<ElectrodeLog>, said: string) => {
     const { undo, chosen } = this.state;
-    this.keep(undone(undo), 'Undone.');
-    this.setState({ chosen: undo.now === this.example ? undefined : chosen });
+    this.keep(to, said);
+    const back = to.after.length > undo.after.length;
+    this.setState({ chosen: back && undo.now === this.example ? undefined : chosen });
   };
 
   putHolder = (place: number, holder: Holder | undefined, said: string) => {
@@ -205,26 +207,7 @@ export default class LogDesk extends Component<{ demo: DemoEvening }, State> {
       <>
         <section class="plan-form electrode-log screen-only" aria-labelledby="log-title">
           <h2 id="log-title">Your log</h2>
-          <p class="plan-actions">
-            <button type="button" disabled={undo.before.length === 0} onClick={this.undo}>
-              Undo
-            </button>
-            <button
-              type="button"
-              disabled={undo.after.length === 0}
-              onClick={() => this.keep(redone(undo), 'Done again.')}
-            >
-              Do again
-            </button>
-            <span role="status">{said}</span>
-          </p>
-          <div role="alert">
-            {trouble.map((text) => (
-              <p class="problem" key={text}>
-                {text}.
-              </p>
-            ))}
-          </div>
+          <UndoRow undo={undo} said={said} trouble={trouble} onStep={this.step} />
           {zone !== this.device && (
             <p class="plan-actions">
               <span>
