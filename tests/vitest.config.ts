@@ -52,7 +52,7 @@ export default defineConfig({
           globalSetup: ['tests/browser/global-setup.ts'],
           testTimeout: 120_000,
           // A slow machine may take its time to come to the same end.
-          expect: { poll: { timeout: 8_000 } },
+          expect: { poll: { timeout: 30_000 } },
           hookTimeout: 60_000,
           maxWorkers: 2,
           sequence: { groupOrder: 3 },

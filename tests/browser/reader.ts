@@ -29,7 +29,11 @@ interface Tab {
 
 const origin = new URL(inject('address')).origin;
 let browser: Promise<Browser> | undefined;
-const tabs = new Map<boolean, Promise<Tab>>();
+/** With scripts and without. A visit that runs on after its test gave up keeps its tab to itself. */
+const free = new Map<boolean, Tab[]>([
+  [true, []],
+  [false, []],
+]);
 
 /**
  * Opens the site's page at `path` (base path included) as a reader who was never here before, and
@@ -41,7 +45,8 @@ export async function visit<T>(
   look: (visit: Visit) => Promise<T>,
 ): Promise<T> {
   const { theme = 'light', units = 'us', width = 1280, height = 800, scripts = true } = reader;
-  const { page, devtools, trouble, quiet } = await tabFor(scripts);
+  const tab = free.get(scripts)?.pop() ?? (await openTab(scripts));
+  const { page, devtools, trouble, quiet } = tab;
   await page.emulateMedia({ colorScheme: theme, media: null });
   await page.setViewportSize({ width, height });
   trouble.length = 0;
@@ -51,13 +56,8 @@ export async function visit<T>(
   } finally {
     await page.goto('about:blank');
     await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: 'all' });
+    free.get(scripts)?.push(tab);
   }
-}
-
-function tabFor(scripts: boolean): Promise<Tab> {
-  const tab = tabs.get(scripts) ?? openTab(scripts);
-  tabs.set(scripts, tab);
-  return tab;
 }
 
 async function openTab(scripts: boolean): Promise<Tab> {
