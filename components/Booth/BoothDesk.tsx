@@ -18,12 +18,11 @@ import {
 import type * as forms from './desk-forms.ts';
 import type * as parts from './desk-parts.ts';
 import { fetchSheet } from './fetch-sheet.ts';
-import type { Group } from './pick-groups.ts';
+import type { Offered } from './pick-groups.ts';
 import { taskBooths } from './task-booths.ts';
 import type { Worked, workNumbers } from './work-numbers.ts';
 
-export interface Props {
-  groups: readonly Group[];
+export interface Props extends Offered {
   /** These come in files of their own, beside this one. */
   parts: {
     QrCode: ComponentType<{ text: string; name: string }>;
@@ -64,7 +63,11 @@ export default class BoothDesk extends Component<Props, State> {
     const { task, problems } = readTask(location.search);
     addEventListener('units', this.follow);
     addEventListener('beforeprint', this.props.parts.fitSheets);
-    this.setState({ task, problems, rotation: readRotation(location.search) });
+    const rotation = readRotation(location.search);
+    this.setState({ task, problems, rotation }, () => {
+      const { chosen } = this.props;
+      if (chosen && task.pick === '') this.pick(chosen);
+    });
   }
 
   override componentWillUnmount() {

@@ -4,8 +4,15 @@ export interface Group {
   picks: readonly { value: string; title: string }[];
 }
 
-/** Reads the list, and empties the place for what comes alive in it. */
-export function takeGroups(place: HTMLElement): Group[] {
+export interface Offered {
+  groups: Group[];
+  /** What was chosen while the page was still loading; '' when nothing. */
+  chosen: string;
+}
+
+/** Reads the list and the choice made in it, and empties the place for what comes alive in it. */
+export function takeOffered(place: HTMLElement): Offered {
+  const chosen = place.querySelector('select')?.value ?? '';
   const groups = [...place.querySelectorAll('optgroup')].map(
     (group): Group => ({
       title: group.label,
@@ -16,5 +23,5 @@ export function takeGroups(place: HTMLElement): Group[] {
     }),
   );
   place.replaceChildren();
-  return groups;
+  return { groups, chosen };
 }

@@ -5,7 +5,7 @@ import { type Rubric, rubricOf, standardRubric } from '../../lib/grading/rubric.
 import { changed, redone, type Undo, undone, undoOf } from '../../lib/undo.ts';
 import type { System } from '../../lib/units.ts';
 import { fetchSheet } from '../Booth/fetch-sheet.ts';
-import type { Group } from '../Booth/pick-groups.ts';
+import type { Offered } from '../Booth/pick-groups.ts';
 import { currentSystem } from '../Calculator/already-there.ts';
 import Said from '../Reasons/Said.tsx';
 import { today } from '../Shelf/today.ts';
@@ -15,8 +15,7 @@ import type * as tables from './grading-tables.ts';
 
 export type Parts = typeof files & typeof judged & typeof tables;
 
-interface Props {
-  groups: readonly Group[];
+interface Props extends Offered {
   /** Keeping, judging and tables, from files of their own. */
   parts: Parts;
 }
@@ -52,7 +51,7 @@ export default class GradingDesk extends Component<Props, State> {
       this.setState({ book: undoOf(other), at: 0, said: trouble ? [trouble] : [] }),
     );
     addEventListener('units', this.follow);
-    const asked = new URLSearchParams(location.search).get('exercise');
+    const asked = new URLSearchParams(location.search).get('exercise') ?? this.props.chosen;
     if (asked) this.choose(asked);
   }
 

@@ -45,3 +45,24 @@ it('computes the same with a clock that is years off', async () => {
     await expect.poll(() => page.locator('.results').textContent()).toBe(right);
   });
 });
+
+it.each([
+  ['booth', 'Exercise, or lesson alone', 'exercise/fillet-2f'],
+  ['grading', 'Exercise', 'fillet-2f'],
+])('keeps what was chosen on the %s page before its code came', async (name, label, value) => {
+  await visit(`${site.base}${name}/`, {}, async ({ page }) => {
+    const scripts = '**/_astro/*.js';
+    const { promise: late, resolve: come } = Promise.withResolvers<void>();
+    await page.route(scripts, async (route) => {
+      await late;
+      await route.continue();
+    });
+    await page.reload({ waitUntil: 'commit' });
+    await page.getByLabel(label).selectOption(value);
+    come();
+    const alive = page.locator(`#${name}-pick`);
+    await alive.waitFor();
+    await expect.poll(() => alive.inputValue()).toBe(value);
+    await page.unroute(scripts);
+  });
+});
