@@ -17,7 +17,8 @@ export type MacroCode = (typeof macroCodes)[number];
 export const grooveCodes = ['AWS D1.1', 'ASME IX, welder’s test'] as const;
 export type GrooveCode = (typeof grooveCodes)[number];
 
-const at = (us: number, metric: number): PrintedFigure => ({ us, metric });
+/** A limit in inches and in millimeters, as the code prints both. */
+const printed = (us: number, metric: number): PrintedFigure => ({ us, metric });
 
 const structural = (known: Citation['known']): Citation => ({
   source: 'aws-d1.1',
@@ -41,15 +42,15 @@ export const throatThatCounts: Citation = {
   known: 'read',
 };
 /** Deepest undercut in a section by AWS D1.1; see `structuralMacro`. */
-export const structuralUndercut = at(1 / 32, 1);
+export const structuralUndercut = printed(1 / 32, 1);
 
 /** Root, curve of the face and legs of a welder’s fillet. */
 export const welderTest: Citation = { source: 'asme-ix', at: 'QW-184', known: 'memory' };
 /** Fusion and legs of a fillet that tests a procedure. */
 export const procedureTest: Citation = { source: 'asme-ix', at: 'QW-183', known: 'memory' };
 /** Longest line at the root that is not fused, ASME IX; see `welderTest`. */
-export const rootIndication = at(1 / 32, 0.8);
+export const rootIndication = printed(1 / 32, 0.8);
 /** Greatest convexity or concavity, ASME IX; see `welderTest`. */
-export const faceCurve = at(1 / 16, 1.5);
+export const faceCurve = printed(1 / 16, 1.5);
 /** Greatest difference of the two legs, ASME IX; see `welderTest` and `procedureTest`. */
-export const legDifference = at(1 / 8, 3);
+export const legDifference = printed(1 / 8, 3);

@@ -19,7 +19,8 @@ export interface Limit {
   cite: Citation;
 }
 
-const at = (us: number, metric: number): PrintedFigure => ({ us, metric });
+/** A limit in inches and in millimeters, as the code prints both. */
+const printed = (us: number, metric: number): PrintedFigure => ({ us, metric });
 const d11 = (place: string, known: Citation['known']): Citation => ({
   source: 'aws-d1.1',
   at: place,
@@ -48,63 +49,63 @@ export const processPiping = b313;
 
 /** Undercut, its depth, by what the weld is judged as. */
 export const undercut = {
-  thin: { at: at(1 / 32, 1), cite: table2000 },
+  thin: { at: printed(1 / 32, 1), cite: table2000 },
   /** For an accumulated 2 in in any 12 in, where the part is thinner than 1 in. */
-  thinShort: { at: at(1 / 16, 2), cite: table2000 },
-  thick: { at: at(1 / 16, 2), cite: table2000 },
-  cyclicPrimary: { at: at(0.01, 0.25), cite: d11('2015 Table 6.1(7)(B)', 'read') },
-  cyclicOther: { at: at(1 / 32, 1), cite: table2000memory },
-  test: { at: at(1 / 32, 1), cite: testClause },
-  piping: { at: at(1 / 32, 1), cite: b313('undercut') },
+  thinShort: { at: printed(1 / 16, 2), cite: table2000 },
+  thick: { at: printed(1 / 16, 2), cite: table2000 },
+  cyclicPrimary: { at: printed(0.01, 0.25), cite: d11('2015 Table 6.1(7)(B)', 'read') },
+  cyclicOther: { at: printed(1 / 32, 1), cite: table2000memory },
+  test: { at: printed(1 / 32, 1), cite: testClause },
+  piping: { at: printed(1 / 32, 1), cite: b313('undercut') },
 } satisfies Record<string, Limit>;
 /** From this thickness on a part counts as thick, in the rows of undercut. */
-export const undercutThickFrom = at(1, 25);
+export const undercutThickFrom = printed(1, 25);
 /** In this length of a thin part's weld, deeper undercut may add up to `undercutSum`. */
-export const undercutWindow = at(12, 300);
+export const undercutWindow = printed(12, 300);
 /** The longest that deeper undercut may be in that length. */
-export const undercutSum = at(2, 50);
+export const undercutSum = printed(2, 50);
 
 /** How far below its size a fillet may fall, for a tenth of its length; see `table2000`. */
 export const undersize: readonly { upTo: PrintedFigure; by: PrintedFigure }[] = [
-  { upTo: at(3 / 16, 5), by: at(1 / 16, 2) },
-  { upTo: at(1 / 4, 6), by: at(3 / 32, 2.5) },
-  { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), by: at(1 / 8, 3) },
+  { upTo: printed(3 / 16, 5), by: printed(1 / 16, 2) },
+  { upTo: printed(1 / 4, 6), by: printed(3 / 32, 2.5) },
+  { upTo: printed(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), by: printed(1 / 8, 3) },
 ];
 
 /** Height of the cover pass by thickness, AWS D1.1; see `reinforcementCite`. */
 export const reinforcement: readonly { upTo: PrintedFigure; most: PrintedFigure }[] = [
-  { upTo: at(1, 25), most: at(1 / 8, 3) },
-  { upTo: at(2, 50), most: at(3 / 16, 5) },
-  { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(1 / 4, 6) },
+  { upTo: printed(1, 25), most: printed(1 / 8, 3) },
+  { upTo: printed(2, 50), most: printed(3 / 16, 5) },
+  { upTo: printed(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: printed(1 / 4, 6) },
 ];
 /** Of `reinforcement`. */
 export const reinforcementCite = d11('2010 and later, Schedule A', 'memory');
 /** Height of the cover pass of a welder's test. */
-export const reinforcementTest: Limit = { at: at(1 / 8, 3), cite: testClause };
+export const reinforcementTest: Limit = { at: printed(1 / 8, 3), cite: testClause };
 /** Height of the cover pass, and of what protrudes at the root, by the wall, ASME B31.3. */
 export const reinforcementPiping: readonly { upTo: PrintedFigure; most: PrintedFigure }[] = [
-  { upTo: at(1 / 4, 6), most: at(1 / 16, 1.5) },
-  { upTo: at(1 / 2, 13), most: at(1 / 8, 3) },
-  { upTo: at(1, 25), most: at(5 / 32, 4) },
-  { upTo: at(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: at(3 / 16, 5) },
+  { upTo: printed(1 / 4, 6), most: printed(1 / 16, 1.5) },
+  { upTo: printed(1 / 2, 13), most: printed(1 / 8, 3) },
+  { upTo: printed(1, 25), most: printed(5 / 32, 4) },
+  { upTo: printed(Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY), most: printed(3 / 16, 5) },
 ];
 
 const staticPores = d11('Table 6.1(8)(A), as quoted', 'read');
 /** Piping porosity under static load: diameters of pores of 1/32 in and more, added up in an inch. */
-export const porosityPerInch: Limit = { at: at(3 / 8, 10), cite: staticPores };
+export const porosityPerInch: Limit = { at: printed(3 / 8, 10), cite: staticPores };
 /** The same, added up in a foot. */
-export const porosityPerFoot: Limit = { at: at(3 / 4, 20), cite: staticPores };
+export const porosityPerFoot: Limit = { at: printed(3 / 4, 20), cite: staticPores };
 /** In a groove across the tension, under either load. */
-export const noPores: Limit = { at: at(0, 0), cite: staticPores };
+export const noPores: Limit = { at: printed(0, 0), cite: staticPores };
 /** Under cyclic load pores are counted, and none may be larger than this. */
-export const largestPore: Limit = { at: at(3 / 32, 2.5), cite: table2000memory };
+export const largestPore: Limit = { at: printed(3 / 32, 2.5), cite: table2000memory };
 /** Pores under cyclic load: how many in which length. */
-export const mostPores = { count: 1, in: at(4, 100), cite: table2000memory };
+export const mostPores = { count: 1, in: printed(4, 100), cite: table2000memory };
 
 /** Two parts in a butt joint: a tenth of the thinner one, and no more than this. */
 export const misalignment = {
   share: 0.1,
-  at: at(1 / 8, 3),
+  at: printed(1 / 8, 3),
   cite: d11('5.21.3 (2015), 7.21.3 (2020), alignment of butt joints', 'memory'),
 };
 /** Loose spatter, which is brushed off. */
@@ -116,12 +117,12 @@ export const spatterCite = d11(
 export const strikeCite = d11('2015 clause 5.28', 'memory');
 
 /** The back of an open root: how far it may be hollow. */
-export const rootConcavity: Limit = { at: at(1 / 16, 2), cite: testRoot };
+export const rootConcavity: Limit = { at: printed(1 / 16, 2), cite: testRoot };
 /** How far it may bulge. */
-export const meltThrough: Limit = { at: at(1 / 8, 3), cite: testRoot };
+export const meltThrough: Limit = { at: printed(1 / 8, 3), cite: testRoot };
 /** Depth of incomplete penetration, ASME B31.3: this, and no more than the share of the wall. */
 export const incompletePenetrationPiping = {
-  depth: at(1 / 32, 1),
+  depth: printed(1 / 32, 1),
   share: 0.2,
   cite: b313('incomplete penetration'),
 };
