@@ -2,7 +2,7 @@ import { defineProcedure, type Reason } from '../calculation.ts';
 import { pieceOf, rodsOfRow } from '../class/coupon-row.ts';
 import { boughtMass, metalOf } from '../class/metal.ts';
 import { canPounds, rodsOf } from '../class/rods.ts';
-import { atBooth, hoursOf, type Turn } from '../class/turns.ts';
+import { hoursOf, type Turn } from '../class/turns.ts';
 import { barStock } from '../inputs/bar-stock.ts';
 import { couponRows } from '../inputs/coupon-rows.ts';
 import { NoAnswer } from '../no-answer.ts';
@@ -91,7 +91,7 @@ export default defineProcedure({
         exercise: {
           slug: name,
           title: name,
-          lesson: at + 1,
+          lesson: 1,
           stage: 'middle',
           station: 'booth',
           minutes: row.minutes,
@@ -111,15 +111,15 @@ export default defineProcedure({
       bar: { length: barLength, kerf, trim },
       pipe: { length: pipeLength, kerf, trim },
     });
-    const long = metal.find((it) => it.long !== undefined);
-    if (long?.long !== undefined)
-      throw new NoAnswer(
-        `A piece of ${lengthText(long.long)} is longer than a trimmed bar of ${long.section}`,
-        'exercises',
-      );
+    for (const { section, long } of metal)
+      if (long !== undefined)
+        throw new NoAnswer(
+          `A piece of ${lengthText(long)} is longer than a trimmed bar of ${section}`,
+          'exercises',
+        );
     const share = spare / 100;
     const rods = rodsOf(turns, { early: share, middle: share, late: share });
-    const boothHours = turns.filter(atBooth).reduce((sum, turn) => sum + hoursOf(turn), 0);
+    const boothHours = turns.reduce((sum, turn) => sum + hoursOf(turn), 0);
     return {
       bars: metal.map((it) => ({
         section: it.section,

@@ -39,6 +39,20 @@ describe('bead-overlap', () => {
     );
   });
 
+  it('grows with its bead: widths with the width, heights with the height', () => {
+    fc.assert(
+      fc.property(beadSize.width, beadSize.height, (width, height) => {
+        const found = beadOverlap.compute({ width, height, overlap: 40 });
+        // Two thirds of 1 × 1 over a spacing of 0.6: 10/9 of the height.
+        expect(found.pitch / width).toBeCloseTo(0.6, 12);
+        expect(found.layerHeight / height).toBeCloseTo(10 / 9, 12);
+        expect(found.flatTopPitch / width).toBeCloseTo(2 / 3, 12);
+        // Read: 0.738 of the width.
+        expect(found.tangentPitch / width).toBeCloseTo(0.738, 3);
+      }),
+    );
+  });
+
   it('finds the valley between two beads where their surfaces cross', () => {
     fc.assert(
       fc.property(fc.double({ min: 1, max: 90, noNaN: true }), (overlap) => {

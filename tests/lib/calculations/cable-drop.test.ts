@@ -58,6 +58,14 @@ describe('cable-drop', () => {
     expect(warned(170)).toBe(true);
   });
 
+  it('puts up with four volts to the last bit', () => {
+    const given = { gauge: '4 AWG', current: 125 } as const;
+    const { longest } = cableDrop.compute({ ...given, length: 1 });
+    const { drop, because } = cableDrop.compute({ ...given, length: longest });
+    expect(drop).toBe(4);
+    expect(because.map(({ kind }) => kind)).toEqual(['row']);
+  });
+
   // Ohm's law: U = R·I, out and back; 0.386 Ω in a kilometer of 50 mm² (IEC 60228, from memory).
   it('is the resistance of its length in feet, times the current', () => {
     const { drop, longest } = cableDrop.compute({ gauge: '50 mm2', length: 200, current: 250 });

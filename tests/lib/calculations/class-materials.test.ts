@@ -32,6 +32,8 @@ function needs(typed: Parameters<typeof answer>[1]) {
     electrodes: { kind: string; pieces: number; mass: number; cans: number }[];
     boothHours: number;
     hoursEach: number;
+    steelMass: number;
+    electrodeMass: number;
   };
 }
 
@@ -46,6 +48,86 @@ test('weighs the bars that are bought, and a pipe by the rule of its standard', 
   // ASME B36.10: 10.68 × (6.625 − 0.432) × 0.432 = 28.57 lb/ft, over 21 ft.
   const pipe = bars({ piece: 'pipe', nps: '6', schedule: '80', length: '4 in' });
   expect(pipe?.mass).toBeCloseTo(28.57 * 21, -1);
+});
+
+test('adds up a small class as the teacher does by hand', () => {
+  const row = {
+    piece: 'flat bar',
+    thickness: '3/8 in',
+    width: '4 in',
+    minutes: '90',
+    attempts: '2',
+  };
+  const found = needs({
+    exercises: [
+      {
+        ...row,
+        length: '8 in',
+        pieces: '2',
+        classification: 'E7018',
+        diameter: '1/8 in',
+        electrodes: '5',
+      },
+      {
+        ...row,
+        length: '6 in',
+        pieces: '1',
+        classification: 'E7018',
+        diameter: '1/8 in',
+        electrodes: '1',
+      },
+      {
+        piece: 'pipe',
+        nps: '2',
+        schedule: '80',
+        length: '4 in',
+        pieces: '1',
+        minutes: '60',
+        attempts: '1',
+      },
+    ],
+    learners: '4',
+    attempts: '1.5',
+    spare: '25 percent',
+    barLength: '120 in',
+    pipeLength: '120 in',
+    kerf: '0 in',
+    trim: '0 in',
+  });
+  // 4 learners, 2 attempts, half as many again: 12 of the first two, 6 of the third.
+  // 24 pieces of 8 in and 12 of 6 in are 264 in, three bars of 120; 6 of 4 in, one length of pipe.
+  expect(found.bars).toMatchObject([
+    { section: 'flat bar {3/8 in} × {4 in}', pieces: 36, bars: 3, lowerBound: 3 },
+    { section: 'pipe NPS 2 Sch 80', pieces: 6, bars: 1, lowerBound: 1 },
+  ]);
+  // 12·5 + 12·1 = 72 electrodes and a quarter more are 90.
+  expect(found.electrodes).toMatchObject([{ kind: 'E7018 {1/8 in}', pieces: 90, cans: 1 }]);
+  // Core π/4·0.125²·14 in at 0.2836 lb/in³, 0.30 of the whole being coating.
+  const each = ((Math.PI / 4) * 0.125 ** 2 * 14 * 0.2836) / 0.7;
+  expect(found.electrodeMass).toBeCloseTo(90 * each, 6);
+  expect(found.electrodes[0]?.mass).toBeCloseTo(90 * each, 6);
+  expect(found.steelMass).toBeCloseTo((found.bars[0]?.mass ?? 0) + (found.bars[1]?.mass ?? 0), 9);
+  expect(found.bars[0]?.mass).toBeCloseTo(3 * 120 * 0.375 * 4 * 0.2836, 6);
+  // ASME B36.10: NPS 2 schedule 80 weighs 5.03 lb a foot.
+  expect(found.bars[1]?.mass).toBeCloseTo(50.3, 0);
+  // 12 and 12 times an hour and a half, 6 times one hour; a fourth of it for each.
+  expect([found.boothHours, found.hoursEach]).toEqual([42, 10.5]);
+});
+
+test('names the section whose piece is too long, not the one before it', () => {
+  const row = { piece: 'flat bar', thickness: '3/8 in', pieces: '1' };
+  const typed = {
+    exercises: [
+      { ...row, width: '4 in', length: '8 in' },
+      { ...row, width: '3 in', length: '21 ft' },
+    ],
+    learners: '1',
+  };
+  expect(answer(classMaterials, typed)).toMatchObject({
+    problems: [
+      { text: 'A piece of {252 in} is longer than a trimmed bar of flat bar {3/8 in} × {3 in}' },
+    ],
+  });
 });
 
 test('counts by section and kind what adding row by row counts', () => {

@@ -31,6 +31,7 @@ describe('weld metal from electrodes', () => {
         const bead = beadFromElectrode.compute({ ...one, density, runOut: length });
         expect(bead.depositPerElectrode).toBeCloseTo(stays, 10);
         expect(bead.area * length * density).toBeCloseTo(stays, 10);
+        expect((bead.filletLeg * bead.filletLeg) / 2).toBeCloseTo(bead.area, 10);
         const used = electrodeUse.compute({ ...one, density, mass: 1 });
         expect(used.electrodeMass).toBeCloseTo(whole, 10);
         expect(used.depositPerElectrode).toBeCloseTo(stays, 10);
