@@ -43,7 +43,8 @@ export default defineProcedure({
   compute({ classification, designator }) {
     const digits = readDigits(classification);
     const { covering, current, lowHydrogen, fNumber, cite } = digits.covering;
-    const hydrogen = Number(/^H(\d+)/.exec(designator)?.[1] ?? Number.NaN);
+    const figure = /\d+/.exec(designator)?.[0];
+    const hydrogen = figure === undefined ? undefined : Number(figure);
     if (designator !== 'none' && !lowHydrogen)
       throw new NoAnswer(
         `${classification} has no low-hydrogen covering, so no ${designator} can follow it; look at the print again`,
@@ -65,7 +66,7 @@ export default defineProcedure({
     ];
     const metal = weldMetals[classification];
     if (metal) because.push(metal);
-    if (!Number.isNaN(hydrogen))
+    if (hydrogen !== undefined)
       because.push({
         text: `H${hydrogen}: at most {${hydrogen} ml/100g} of hydrogen in the deposited metal, as made and kept dry.`,
         cite: { source: 'aws-a5.1', at: 'optional designators', known: 'read' },
@@ -93,7 +94,7 @@ export default defineProcedure({
       covering,
       current,
       lowHydrogen,
-      hydrogenLimit: Number.isNaN(hydrogen) ? undefined : hydrogen,
+      hydrogenLimit: hydrogen,
       fNumber,
       because,
     };

@@ -85,11 +85,14 @@ export default defineProcedure({
   },
 });
 
-/** Of the rows that hold a value, the darkest shade; 0 where none does. */
+/**
+ * The darkest shade whose row a value reaches; 0 where none does. A row ends where a darker one begins,
+ * so its own end need not be looked at.
+ */
 const darkest = (rows: readonly ShadeRow[], value: number): number =>
   Math.max(
     0,
     ...rows
-      .filter(({ from, to, above }) => (above ? value > from : value >= from) && value <= to)
+      .filter(({ from, above }) => (above ? value > from : value >= from))
       .map(({ shade }) => shade),
   );

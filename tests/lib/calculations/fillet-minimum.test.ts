@@ -34,6 +34,64 @@ describe('fillet-minimum', () => {
     for (const code of filletCodes) expect(legOf({ code, thinner, thicker: '3 in' })).toEqual(pair);
   });
 
+  // AISC 360 Table J2.4 (read) and AWS D1.1 Table 7.7 (from memory): up to 1/4, 1/2, 3/4 in and over;
+  // in millimeters 6, 13, 19 by AISC and 6, 12, 20 by AWS. Legs 1/8, 3/16, 1/4, 5/16 in; 3, 5, 6, 8 mm.
+  it.each([
+    ['AISC 360', 'in', [0.25, 0.5, 0.75]],
+    ['AISC 360', 'mm', [6, 13, 19]],
+    ['AWS D1.1', 'in', [0.25, 0.5, 0.75]],
+    ['AWS D1.1', 'mm', [6, 12, 20]],
+  ] as const)(
+    '%s, in %s: each row reaches up to and including its thickness',
+    (code, unit, ends) => {
+      const legs = [
+        { us: 1 / 8, metric: 3 },
+        { us: 3 / 16, metric: 5 },
+        { us: 1 / 4, metric: 6 },
+        { us: 5 / 16, metric: 8 },
+      ];
+      for (const [row, end] of ends.entries()) {
+        const thinner = (size: number) => ({ code, thinner: `${size} ${unit}`, thicker: '3 in' });
+        expect(legOf(thinner(end))).toEqual(legs[row]);
+        expect(legOf(thinner(end + 0.001))).toEqual(legs[row + 1]);
+        // Where the thicker part rules, the thinner one only caps the leg.
+        const ruled = { code: 'AWS D1.1', electrodeKind: 'not low-hydrogen', thinner: `1/2 in` };
+        if (code === 'AWS D1.1' && row > 1) {
+          expect(legOf({ ...ruled, thicker: `${end} ${unit}` })).toEqual(legs[row]);
+          expect(legOf({ ...ruled, thicker: `${end + 0.001} ${unit}` })).toEqual(legs[row + 1]);
+        }
+      }
+    },
+  );
+
+  it('names the row used and its neighbors by both printed thicknesses', () => {
+    const said = (code: string, thinner: string) =>
+      found({ code, thinner, thicker: '2 in' })
+        .because.filter(({ kind }) => kind === 'row' || kind === 'passed')
+        .map(({ text }) => text.replace(/; each row.*/, ''));
+    expect(said('AISC 360', '3/8')).toEqual([
+      'Used: over {1/4 in|6 mm} up to {1/2 in|13 mm}, leg {3/16 in|5 mm}.',
+      'Not used: up to {1/4 in|6 mm}',
+      'Not used: over {1/2 in|13 mm} up to {3/4 in|19 mm}',
+    ]);
+    expect(said('AWS D1.1', '1')).toEqual([
+      'Used: over {3/4 in|20 mm}, leg {5/16 in|8 mm}.',
+      'Not used: over {1/2 in|12 mm} up to {3/4 in|20 mm}',
+    ]);
+  });
+
+  // AISC 360 J2.2b (read): under 1/4 in (6 mm) up to the edge, else 1/16 in (2 mm) back from it.
+  it.each([
+    ['0.249 in', { us: 0.249, metric: 0.249 * 25.4 }],
+    ['1/4 in', { us: 3 / 16, metric: 6.35 - 2 }],
+    ['5.9 mm', { us: 5.9 / 25.4, metric: 5.9 }],
+    ['6 mm', { us: 6 / 25.4 - 1 / 16, metric: 4 }],
+  ])('allows along an edge of %s in a lap what the code says in both systems', (thinner, leg) => {
+    const { us, metric } = found({ thinner, thicker: '1 in' }).results.maximumLegAtEdge;
+    expect(us).toBeCloseTo(leg.us, 9);
+    expect(metric).toBeCloseTo(leg.metric, 9);
+  });
+
   it('steps back from an edge by exactly what is printed', () => {
     expect(found({ thinner: '10 mm', thicker: '10 mm' }).results.maximumLegAtEdge.metric).toBe(8);
     expect(found({ thinner: '1/2', thicker: '1/2' }).results.maximumLegAtEdge.us).toBe(7 / 16);

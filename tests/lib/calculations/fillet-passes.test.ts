@@ -102,6 +102,35 @@ describe('a fillet filled with passes', () => {
     );
   });
 
+  it('tells the run-out that lays each evened pass: the same metal from the same electrode', () => {
+    for (const leg of [0.1875, 0.3125, 0.5, 0.75]) {
+      const { runOutEach, areaEach, jointArea, passes } = plan({ leg });
+      // π/4·0.125²·12 in melted, coated by 0.29 and kept to 0.72, over the run-out.
+      const metal = ((Math.PI / 4) * 0.125 ** 2 * 12 * 0.72) / 0.71;
+      expect((runOutEach as number) * areaEach).toBeCloseTo(metal, 9);
+      expect(areaEach * passes).toBeCloseTo(jointArea, 12);
+    }
+    expect(plan({ leg: 0.5, passArea: 0.03 }).runOutEach).toBeUndefined();
+  });
+
+  it('tells its areas, its passes by the area, its layers and its limits', () => {
+    // 1/2² / 2 = 0.125 in², of 0.025 each: five by the area, which no limit raises.
+    const found = plan({ leg: 0.5, passArea: 0.025 });
+    expect(found.because.map(({ kind, text }) => `${kind}: ${text}`)).toEqual([
+      'rule: The weld has {0.125 in2}, a pass {0.025 in2}, as given: 5 passes.',
+      'row: Without a procedure test, one pass may make up to {5/16 in|8 mm} of leg in this position, and a layer over it may be up to {3/16 in|5 mm} thick.',
+      'rule: The root pass goes first, into the corner. Then layer on layer: 1 + 2 + 2 passes. Each layer goes from the lower plate up; the lower bead is the shelf for the next.',
+    ]);
+    expect([found.passes, found.layers]).toEqual([5, 3]);
+    expect(found.plan.map(({ pass, layer }) => [pass, layer])).toEqual([
+      [1, 1],
+      [2, 2],
+      [3, 2],
+      [4, 3],
+      [5, 3],
+    ]);
+  });
+
   it('never lays a pass larger than asked for, nor one pass more than that takes', () => {
     fc.assert(
       fc.property(

@@ -36,6 +36,8 @@ describe('filter-shade', () => {
     [8.4, 14],
     [10, 14],
     [12, 14],
+    // The table ends at 3/8 in; what is thicker still gets no lighter shade.
+    [12.8, 14],
   ])('starts by an electrode of %s/32 in at shade %s', (parts, shade) => {
     expect(filterShade.compute({ diameter: parts / 32, current: 50 }).startShade).toBe(shade);
   });
@@ -49,6 +51,26 @@ describe('filter-shade', () => {
     [550, 14],
   ])('starts by %s A at shade %s', (current, shade) => {
     expect(filterShade.compute({ diameter: 1 / 16, current }).startShade).toBe(shade);
+  });
+
+  it('writes down what the size asks for, what the current asks for, and which rules', () => {
+    const said = (parts: number, current: number) =>
+      filterShade.compute({ diameter: parts / 32, current }).because.map(({ text }) => text);
+    expect(said(4, 200)).toEqual([
+      'Least shade: the electrode’s size asks for 8, the current for 10. The darker rules: 10.',
+      'To start with: by the electrode’s size 10.',
+      'To start with: by the current 12. The darker of the two is taken.',
+      'Begin with 12. If you cannot see the weld pool, go one shade lighter at a time until you can, and never below 10.',
+    ]);
+    expect(said(2, 50)).toEqual([
+      'Least shade: the electrode’s size asks for 7, the current for 7. They agree.',
+      'To start with: by the electrode’s size 10.',
+      'Begin with 10. If you cannot see the weld pool, go one shade lighter at a time until you can, and never below 7.',
+    ]);
+    // 4 mm is sold as 5/32 in, which two rows of the law name.
+    const metric = filterShade.compute({ diameter: 4 / 25.4, current: 100 });
+    expect(metric.minimumShade).toBe(10);
+    expect(metric.because[0]?.text).toContain('Where two rows name the same limit');
   });
 
   it('says by which of the two it starts', () => {
