@@ -26,6 +26,22 @@ describe('fillet-leg', () => {
     );
   });
 
+  // AWS D1.1, annex on skewed tees (from memory): 0.71, 1.00, 1.31 at 60°, 90° and 135°.
+  it.each([
+    [60, 0.71],
+    [90, 1],
+    [135, 1.31],
+  ])(
+    'measures a code leg at %d° as %d of a square one with the same throat',
+    (between, printed) => {
+      for (const wanted of [0.2, 0.5]) {
+        const found = filletLeg.compute({ throat: wanted, angle: between });
+        expect(found.sizeFactor).toBeCloseTo(printed, 2);
+        expect(found.codeSize / (Math.SQRT2 * wanted)).toBeCloseTo(found.sizeFactor, 12);
+      }
+    },
+  );
+
   it('is undone by the throat of two such legs', () => {
     fc.assert(
       fc.property(throat, angle, (wanted, between) => {

@@ -80,6 +80,7 @@ describe('weld metal from electrodes', () => {
           mass * (1 - 1e-9),
         );
         expect((used.electrodes - 1) * used.depositPerElectrode).toBeLessThan(mass);
+        expect(used.purchaseMass * used.efficiency).toBeCloseTo(mass, 9);
         expect(used.purchaseMass).toBeLessThanOrEqual(
           used.electrodes * used.electrodeMass * (1 + 1e-9),
         );
