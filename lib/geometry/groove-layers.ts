@@ -23,9 +23,9 @@ export function grooveLayers(given: LayerDepths): number[] {
   const cover = Math.min(fillPassThickness, coverLimit - (2 / 3) * capHeight);
   const above = 1 + Math.max(0, Math.ceil((rest - cover) / fillPassThickness - 1e-9));
   const coverThickness = Math.min(cover, rest / above);
-  const fillThickness = above > 1 ? (rest - coverThickness) / (above - 1) : 0;
   const heights = [rootPassThickness];
-  for (let fill = 1; fill < above; fill++) heights.push(rootPassThickness + fill * fillThickness);
+  for (let fill = 1; fill < above; fill++)
+    heights.push(rootPassThickness + (fill * (rest - coverThickness)) / (above - 1));
   return [...heights, depth];
 }
 
@@ -44,7 +44,7 @@ export function beadsByLayer(
     singleRoot && layer === 0 ? 0 : (areas[layer] as number) / (beads[layer] as number);
   for (let left = passes - areas.length; left > 0; left--) {
     let largest = 0;
-    for (let layer = 1; layer < areas.length; layer++)
+    for (const layer of areas.keys())
       if (size(layer) >= size(largest) * (1 - 1e-9)) largest = layer;
     if (size(largest) === 0) break;
     beads[largest] = (beads[largest] as number) + 1;

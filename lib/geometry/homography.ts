@@ -71,7 +71,8 @@ function isConvex(corners: Corners): boolean {
     const [ax, ay] = [corner[0] - before[0], corner[1] - before[1]];
     const [bx, by] = [after[0] - corner[0], after[1] - corner[1]];
     const lengths = Math.hypot(ax, ay) * Math.hypot(bx, by);
-    return lengths === 0 ? 0 : (ax * by - ay * bx) / lengths;
+    // Of two corners in one place: no number, and so no turn to either side.
+    return (ax * by - ay * bx) / lengths;
   });
   const leastTurn = 1e-3;
   return turns.every((turn) => turn > leastTurn) || turns.every((turn) => turn < -leastTurn);

@@ -46,8 +46,8 @@ export function straight(a: Point, b: Point) {
 
 /** Marks of a curve, set from either end, in the order from one end to the other. */
 export function inOrder(points: readonly Point[], from: Point, to: Point): readonly Point[] {
-  const [first, last] = [points[0], points.at(-1)];
-  if (!first || !last) return points;
+  if (points.length === 0) return points;
+  const [first, last] = [points[0], points.at(-1)] as [Point, Point];
   const forward = distance(first, from) + distance(last, to);
   const backward = distance(first, to) + distance(last, from);
   return forward <= backward ? points : [...points].reverse();

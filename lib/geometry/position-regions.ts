@@ -29,8 +29,7 @@ export function positionRegions(pipeInclination: number): Region[] {
     if (last?.position === position) last.to = to;
     else regions.push({ position, from: last?.to ?? 0, to });
   }
-  const last = regions.at(-1);
-  if (last) last.to = 180;
+  (regions.at(-1) as Region).to = 180;
   return regions;
 }
 
@@ -41,10 +40,7 @@ function changes(pipeInclination: number): number[] {
   const inclinations = new Set(limits.flatMap(({ inclination }) => inclination));
   const rotations = new Set(limits.flatMap(({ rotation }) => rotation.flat()));
   const found: number[] = [];
-  const add = (radians: number) => {
-    const angle = (radians * 180) / Math.PI;
-    if (angle > 0 && angle < 180) found.push(angle);
-  };
+  const add = (radians: number) => found.push((radians * 180) / Math.PI);
   for (const limit of inclinations) {
     // I = asin(sin θ·cos α)
     const sine = Math.sin((limit * Math.PI) / 180) / Math.cos(alpha);
