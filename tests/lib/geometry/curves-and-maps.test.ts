@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { circularSegment } from '../../../lib/geometry/circular-segment.ts';
-import { readSection, type SectionMarks } from '../../../lib/geometry/fillet-section.ts';
+import { readFillet } from '../../../lib/geometry/etched-fillet.ts';
+import { filletUncertainty } from '../../../lib/geometry/fillet-uncertainty.ts';
 import {
   type Corners,
   type Homography,
@@ -16,10 +17,10 @@ import { inOrder, mainAxis } from '../../../lib/geometry/marked-lines.ts';
 import type { Outline, Point } from '../../../lib/geometry/outline.ts';
 import { boundsOf, placed } from '../../../lib/geometry/placed-outline.ts';
 import { propagated } from '../../../lib/geometry/propagated.ts';
-import { sectionUncertainty } from '../../../lib/geometry/section-uncertainty.ts';
 import { betweenMarks, smoothCurve } from '../../../lib/geometry/smooth-curve.ts';
 import { withoutSpikes } from '../../../lib/geometry/without-spikes.ts';
 
+type FilletMarks = Parameters<typeof readFillet>[0];
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const point = fc.tuple(number(-9, 9), number(-9, 9)) as fc.Arbitrary<Point>;
 const close = (found: Point | undefined, [x, y]: Point, digits = 9) => {
@@ -333,7 +334,7 @@ it('a segment between chord and arc is that of its circle, by slices', () => {
 });
 
 it('the doubt of a section is that of all its coordinates, one by one', () => {
-  const marks: SectionMarks = {
+  const marks: FilletMarks = {
     root: [0.2, -0.1],
     toeA: [8, 0.1],
     toeB: [-0.2, 6],
@@ -372,14 +373,14 @@ it('the doubt of a section is that of all its coordinates, one by one', () => {
         return [names[k], k < 3 ? points[0] : points];
       }),
     );
-    return readSection(moved as unknown as SectionMarks) as unknown as Record<string, number>;
+    return readFillet(moved as unknown as FilletMarks) as unknown as Record<string, number>;
   };
   const wanted = propagated(
     read,
     numbers,
     numbers.map(() => 0.02),
   );
-  const found = sectionUncertainty(marks, 0.02) as Record<string, number>;
+  const found = filletUncertainty(marks, 0.02) as Record<string, number>;
   expect(Object.keys(found).sort()).toEqual(Object.keys(wanted).sort());
   expect(Object.keys(found).length).toBeGreaterThan(10);
   for (const [name, value] of Object.entries(wanted))

@@ -3,20 +3,22 @@
  * D1.1 macroetch clauses and ASME IX QW-183, QW-184, QW-194; which were read stands in the tables.
  */
 import { describe, expect, it } from 'vitest';
+import { filletItems } from '../../../lib/section/fillet-verdicts.ts';
 import { grooveItems } from '../../../lib/section/groove-verdicts.ts';
-import type { Measured, MeasuredSection } from '../../../lib/section/measured-section.ts';
 import { printMeasured } from '../../../lib/section/measured-text.ts';
 import type { MeasuredGroove } from '../../../lib/section/picture-groove.ts';
 import { scaleBar } from '../../../lib/section/scale-bar.ts';
 import { judged, notBelowZero, size, stated, text } from '../../../lib/section/section-item.ts';
-import { sectionItems } from '../../../lib/section/section-verdicts.ts';
 import type { GrooveCode, MacroCode } from '../../../lib/tables/macro-limits.ts';
+
+type Measured = Parameters<typeof notBelowZero>[0];
+type MeasuredFillet = Parameters<typeof filletItems>[0]['found'];
 
 const exact = (value: number, uncertainty = 0): Measured => ({ value, uncertainty });
 const plain = (words: string) => words.replaceAll('\u00a0', ' ');
 
 describe('a fillet', () => {
-  const found: MeasuredSection = {
+  const found: MeasuredFillet = {
     legA: exact(9),
     legB: exact(8.5),
     angle: exact(90),
@@ -28,8 +30,8 @@ describe('a fillet', () => {
     undercutA: exact(0.2),
     undercutB: exact(0.4),
   };
-  const items = (code: MacroCode, part: Partial<MeasuredSection> = {}) =>
-    sectionItems({
+  const items = (code: MacroCode, part: Partial<MeasuredFillet> = {}) =>
+    filletItems({
       code,
       system: 'metric',
       size: { value: 8, system: 'metric' },
@@ -70,7 +72,7 @@ describe('a fillet', () => {
         items('AWS D1.1', {
           undercutA: a === undefined ? undefined : exact(a),
           undercutB: b === undefined ? undefined : exact(b),
-        } as Partial<MeasuredSection>).find(({ item }) => item === 'Undercut')?.reading ?? '',
+        } as Partial<MeasuredFillet>).find(({ item }) => item === 'Undercut')?.reading ?? '',
       );
     expect([reading(0.2, 0.4), reading(0.4, 0.2), reading(0.3), reading(undefined, 0.3)]).toEqual([
       '0.40 mm',
@@ -85,7 +87,7 @@ describe('a fillet', () => {
       rise: undefined,
       hollow: undefined,
       penetration: undefined,
-    } as unknown as Partial<MeasuredSection>);
+    } as unknown as Partial<MeasuredFillet>);
     const verdicts = Object.fromEntries(none.map(({ item, verdict }) => [item, verdict]));
     expect(verdicts).toMatchObject({
       Convexity: 'not judged',
