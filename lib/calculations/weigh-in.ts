@@ -5,21 +5,21 @@ const scale = 'Kitchen scale that shows single grams,';
 const ofRods = {
   unit: 'g',
   limits: {
-    min: 50,
-    max: 2500,
-    why: 'weigh a handful: more than one, no more than the scale holds',
+    min: 5,
+    max: 5000,
+    why: 'one electrode weighs {10 g} or more, and a small can is as much as a bench scale carries',
   },
 } as const;
 const ofStubs = {
   unit: 'g',
-  limits: { min: 5, max: 250, why: 'those are no stubs of a handful of electrodes' },
+  limits: { min: 0, max: 500, why: 'those are no stubs of what was weighed before' },
 } as const;
 const ofPlate = {
   unit: 'g',
   limits: {
-    min: 100,
-    max: 5000,
-    why: 'a kitchen scale carries no more and is too coarse for less',
+    min: 10,
+    max: 10_000,
+    why: 'no practice plate is lighter, and no bench scale carries more',
   },
 } as const;
 
