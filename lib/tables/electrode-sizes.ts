@@ -8,7 +8,7 @@ const sizes: ReadonlyArray<{ inches: number; millimeters: readonly number[] }> =
   { inches: 1 / 16, millimeters: [1.6] },
   { inches: 5 / 64, millimeters: [2] },
   { inches: 3 / 32, millimeters: [2.4, 2.5] },
-  { inches: 1 / 8, millimeters: [3.2] },
+  { inches: 1 / 8, millimeters: [3.15, 3.2, 3.25] },
   { inches: 5 / 32, millimeters: [4] },
   { inches: 3 / 16, millimeters: [4.8, 5] },
   { inches: 7 / 32, millimeters: [5.6] },

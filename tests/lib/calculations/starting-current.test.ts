@@ -179,6 +179,8 @@ describe('starting-current', () => {
   it.each([
     ['2.5 mm', '3/32 in'],
     ['3.2 mm', '1/8 in'],
+    ['3.25 mm', '1/8 in'],
+    ['3.15 mm', '1/8 in'],
     ['4.0 mm', '5/32 in'],
     ['0.125', '1/8 in'],
   ])('takes a box marked %s for %s', (written, trade) => {

