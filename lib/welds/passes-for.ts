@@ -1,6 +1,6 @@
 /**
- * As many passes as an area takes. A hand keeps the area of a pass no closer than one part in a
- * hundred, so that much calls for no pass more.
+ * As many passes as an area takes, rounded up. What is over by less than the last digits of a
+ * computer's arithmetic calls for no pass more: 0.3 is three times 0.1.
  */
 export const passesFor = (area: number, passArea: number): number =>
-  Math.max(1, Math.ceil(area / (1.01 * passArea)));
+  Math.max(1, Math.ceil(area / passArea - 1e-9));
