@@ -18,7 +18,9 @@ export const plainWord = (word: string): string =>
     .replace(/[’'"”]/g, '')
     .replace(beside, ' ')
     .replace(/\/a\d+m\b/, '')
-    .replace(/[\s,:;_–-]/g, '');
+    .trim()
+    // A minus in front stays: -1 is not 1.
+    .replace(/(?!^)[\s,:;_–-]/g, '');
 
 /** `4g + 3G`, `3G/4G` and `3G and 4G` are 3G+4G. */
 function testName(typed: string): string | undefined {

@@ -75,7 +75,7 @@ export const otherWords: Readonly<Record<string, readonly string[]>> = {
   'none seen': ['none'],
   corner: ['edge'],
   'fill and fillet': ['fill', 'fillet', 'cap', 'cover'],
-  'open root': ['root'],
+  'open root': ['root', 'open', 'no backing', 'without backing'],
 
   STD: ['standard'],
   XS: ['XH', 'extra strong', 'extra heavy'],
@@ -84,8 +84,26 @@ export const otherWords: Readonly<Record<string, readonly string[]>> = {
   'A618 Grade II': ['A618'],
   'A537 Class 1': ['A537'],
   parabola: ['parabolic'],
-  arc: ['circular', 'circular arc'],
+  arc: ['circle', 'circular', 'circular arc'],
+  cosine: ['cos'],
+  strip: ['backing', 'with backing', 'steel backing', 'backing strip', 'backing bar'],
+  'AISC 360': ['AISC', '360', 'AISC 360-05', 'AISC 360-10', 'AISC 360-16', 'AISC 360-22'],
+  AC: ['alternating', 'alternating current'],
+  DC: ['DCEP', 'DCEN', 'DC+', 'DC−', 'direct', 'direct current'],
+  ...cableSizes(),
 };
+
+/** A cable is ordered by its number alone; 2/0 is also 00. */
+function cableSizes(): Record<string, string[]> {
+  return Object.fromEntries([
+    ...['6', '4', '3', '2', '1'].map((n) => [
+      `${n} AWG`,
+      [n, `AWG ${n}`, `#${n}`, `No. ${n}`, `${n} gauge`],
+    ]),
+    ...[1, 2, 3, 4].map((n) => [`${n}/0 AWG`, [`${n}/0`, `AWG ${n}/0`, '0'.repeat(n)]]),
+    ...['16', '25', '35', '50', '70', '95'].map((n) => [`${n} mm2`, [n, `${n} mm²`, `${n} sq mm`]]),
+  ]);
+}
 
 /** Nominal pipe sizes by their metric name. */
 export const byDiametreNominal: Readonly<Record<string, string>> = {

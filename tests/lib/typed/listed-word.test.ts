@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { calculationIds } from '../../../content/commands/calculation-ids.ts';
 import type { Input } from '../../../lib/calculation.ts';
 import { loadCalculation } from '../../../lib/calculations.ts';
+import { gauges } from '../../../lib/tables/cable-resistance.ts';
 import { npsSizes, schedules } from '../../../lib/tables/pipe-b36.10.ts';
 import { preheatSteels } from '../../../lib/tables/preheat-d1.1.ts';
 import { tests } from '../../../lib/tables/test-positions.ts';
@@ -70,6 +71,27 @@ describe('a pipe', () => {
 
   it.each(['11/4', '7', 'DN 7', '1/0', '6 mm', 'x6'])('%s is none of the sizes', (typed) => {
     expect(listedWord(npsSizes, typed)).toBeUndefined();
+  });
+});
+
+describe('a cable', () => {
+  it.each([
+    ['2', '2 AWG'],
+    ['#2', '2 AWG'],
+    ['AWG 2', '2 AWG'],
+    ['No. 2', '2 AWG'],
+    ['2 gauge', '2 AWG'],
+    ['2/0', '2/0 AWG'],
+    ['00', '2/0 AWG'],
+    ['4/0 awg', '4/0 AWG'],
+    ['35', '35 mm2'],
+    ['35 mm²', '35 mm2'],
+    ['35 sq mm', '35 mm2'],
+    ['10', undefined],
+    ['-1', undefined],
+    ['1/0 mm2', undefined],
+  ])('of size %s is %s', (typed, gauge) => {
+    expect(listedWord(gauges, typed)).toBe(gauge);
   });
 });
 
@@ -151,6 +173,20 @@ describe('other words of the trade', () => {
     ['2000', ['2010 or later', 'older, with named test pipes'], 'older, with named test pipes'],
     ['2007', ['2010 or later', 'older, with named test pipes'], undefined],
     ['none', ['none', 'H4'], 'none'],
+    ['DCEP', ['AC', 'DC'], 'DC'],
+    ['DC+', ['AC', 'DC'], 'DC'],
+    ['DC−', ['AC', 'DC'], 'DC'],
+    ['dc-', ['AC', 'DC'], 'DC'],
+    ['alternating', ['AC', 'DC'], 'AC'],
+    ['D', ['AC', 'DC'], undefined],
+    ['AISC', ['AISC 360', 'AWS D1.1'], 'AISC 360'],
+    ['AISC 360-16', ['AISC 360', 'AWS D1.1'], 'AISC 360'],
+    ['AISC 341', ['AISC 360', 'AWS D1.1'], undefined],
+    ['circle', ['parabola', 'arc', 'cosine'], 'arc'],
+    ['cos', ['parabola', 'arc', 'cosine'], 'cosine'],
+    ['with backing', ['strip', 'open root'], 'strip'],
+    ['steel backing', ['strip', 'open root'], 'strip'],
+    ['no backing', ['strip', 'open root'], 'open root'],
   ])('%s among %j is %s', (typed, choices, word) => {
     expect(listedWord(choices, typed)).toBe(word);
   });
