@@ -3,11 +3,12 @@
  * request's place. Numbers have full precision.
  */
 import { answer } from '../../lib/answer.ts';
+import type { Calculation, Output } from '../../lib/calculation.ts';
 import { loadCalculation } from '../../lib/calculations.ts';
 import { reported } from '../../lib/text/reported.ts';
 import { speak } from '../../lib/text/say.ts';
 import { asListed } from '../../lib/typed/as-listed.ts';
-import { isUnit } from '../../lib/units.ts';
+import { isUnit, sameKind, type Unit, unitOf } from '../../lib/units.ts';
 import { systemTyped } from './system-typed.ts';
 
 interface Failure {
@@ -43,13 +44,15 @@ async function reply(request: unknown, ids: readonly string[]): Promise<object> 
   const {
     id,
     inputs = {},
-    in: wishes = {},
+    in: wished,
   } = (isRecord(request) ? request : {}) as {
     id?: unknown;
     inputs?: unknown;
     in?: unknown;
   };
+  const wishes = wished ?? {};
   try {
+    if (id === undefined) throw new Refused('id', 'a request needs an object with an id');
     if (typeof id !== 'string' || !ids.includes(id))
       throw new Refused('id', `there is no calculation “${String(id).slice(0, 40)}”`);
     if (!isRecord(inputs)) throw new Refused('inputs', 'inputs needs an object');
@@ -69,40 +72,45 @@ async function outputsOf(
   const calculation = await loadCalculation(id);
   const inputs = asListed(calculation.inputs, given);
   const answered = answer(calculation, inputs);
+  const system = systemTyped(calculation, inputs);
   if (!answered.ok) {
     const problem = answered.problems[0] as Failure;
-    throw new Refused(problem.field, speak(problem.text, 'us'));
+    throw new Refused(problem.field, speak(problem.text, system));
   }
-  const system = systemTyped(answered.given, inputs);
-  for (const name of Object.keys(wishes))
-    if (!Object.hasOwn(calculation.outputs, name))
-      throw new Refused(
-        `in.${name}`,
-        `${name} is not an output; there are ${Object.keys(calculation.outputs).join(', ')}`,
-      );
+  const units = unitsWished(calculation, wishes);
   const outputs = Object.fromEntries(
-    Object.entries(calculation.outputs).map(([name, output]) => {
-      const unit = wishes[name];
-      if (unit === undefined)
-        return [
-          name,
-          reported(output, answered.results[name], 'printed' in output ? { system } : {}),
-        ];
-      if (typeof unit !== 'string' || !isUnit(unit))
-        throw new Refused(`in.${name}`, `${name} has no unit “${unit}”`);
-      try {
-        return [name, reported(output, answered.results[name], { unit })];
-      } catch (thrown) {
-        throw new Refused(`in.${name}`, (thrown as Error).message);
-      }
+    Object.entries<Output>(calculation.outputs).map(([name, output]) => {
+      const unit = units.get(name);
+      const wish = unit ? { unit } : 'printed' in output ? { system } : {};
+      return [name, reported(output, answered.results[name], wish)];
     }),
   );
   return { outputs, notes: answered.because.map(({ text }) => speak(text, system)) };
 }
 
+/** The units asked for under `in`, by output. A unit that an output cannot have is refused. */
+function unitsWished(calculation: Calculation, wishes: Record<string, unknown>): Map<string, Unit> {
+  const outputs: Record<string, Output> = calculation.outputs;
+  const units = new Map<string, Unit>();
+  for (const [name, unit] of Object.entries(wishes)) {
+    const refuse = (text: string) => new Refused(`in.${name}`, text);
+    const output = Object.hasOwn(outputs, name) ? outputs[name] : undefined;
+    if (!output)
+      throw refuse(`${name} is not an output; there are ${Object.keys(outputs).join(', ')}`);
+    const own =
+      'unit' in output ? output.unit : 'printed' in output ? output.printed.us : undefined;
+    if (!own) throw refuse(`${name} is no quantity, so it has no unit`);
+    if (typeof unit !== 'string' || !isUnit(unit)) throw refuse(`${name} has no unit “${unit}”`);
+    if (!sameKind(own, unit))
+      throw refuse(`${name} is in units of ${unitOf(own).kind}, which ${unit} is not`);
+    units.set(name, unit);
+  }
+  return units;
+}
+
 function parse(json: string): unknown {
   try {
-    return JSON.parse(json);
+    return JSON.parse(json.replace(/^\ufeff/, ''));
   } catch {
     return undefined;
   }

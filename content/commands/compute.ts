@@ -15,6 +15,7 @@ import { asked } from './asked.ts';
 import { batchReply } from './batch.ts';
 import { calculationIds } from './calculation-ids.ts';
 import { described } from './described.ts';
+import { systemTyped } from './system-typed.ts';
 import { told } from './told.ts';
 
 // Who reads only the first lines, as `| head` does, closes the pipe: that is no fault.
@@ -43,8 +44,9 @@ if (first === '--list') {
   const answered = answer(calculation, typed);
   if (answered.ok) write(told(first, calculation, typed, answered));
   else {
+    const system = systemTyped(calculation, typed);
     for (const { field, text } of answered.problems)
-      process.stderr.write(`${field === '' ? '' : `${field}: `}${speak(text, 'us')}\n`);
+      process.stderr.write(`${field === '' ? '' : `${field}: `}${speak(text, system)}\n`);
     if (rest.length === 0) process.stderr.write(`\n${asked(calculation).join('\n')}\n`);
     process.exitCode = 1;
   }

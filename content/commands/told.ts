@@ -14,7 +14,7 @@ import { convert, type System, unitFor } from '../../lib/units.ts';
 import { systemTyped } from './system-typed.ts';
 
 export function told(id: string, calculation: Calculation, typed: Typed, found: Answer): string {
-  const system = systemTyped(found.given, typed);
+  const system = systemTyped(calculation, typed);
   const lines = [`${calculation.title} (${id})`, ''];
   for (const [name, given] of Object.entries(found.given))
     lines.push(`  ${name} = ${Array.isArray(given) ? `${given.length} rows` : given.text}`);
