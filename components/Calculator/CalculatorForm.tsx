@@ -33,6 +33,9 @@ export interface Props {
   booth?: Typed | undefined;
 }
 
+/** Reading and writing the page’s address, fetched when it is wanted. */
+const links = () => import('./address.ts');
+
 interface State {
   entries: Entries;
   system: System;
@@ -70,7 +73,7 @@ export default class CalculatorForm extends Component<Props, State> {
 
   async readAddress(typed: Entries) {
     const { name, calculation } = this.props;
-    const { readAddress } = await import('./address.ts');
+    const { readAddress } = await links();
     const { entries, strays } = readAddress(name, calculation.inputs);
     this.take({ ...entries, ...typed, ...this.state.entries }, strays);
   }
@@ -94,14 +97,12 @@ export default class CalculatorForm extends Component<Props, State> {
   keep(entries: Entries, strays?: readonly string[]) {
     this.take(entries, strays);
     const { name, calculation } = this.props;
-    import('./address.ts').then(({ writeAddress }) =>
-      writeAddress(name, calculation.inputs, entries),
-    );
+    links().then(({ writeAddress }) => writeAddress(name, calculation.inputs, entries));
   }
 
   address = async () => {
     const { name, calculation } = this.props;
-    const { addressOf } = await import('./address.ts');
+    const { addressOf } = await links();
     return addressOf(name, calculation.inputs, this.state.entries);
   };
 

@@ -93,7 +93,7 @@ export default defineProcedure({
     const leg = inInches(typedLeg.value);
     if (convexity > leg / 4)
       throw new NoAnswer(
-        'must be at most a quarter of the leg: beyond it the bead rolls over',
+        'Convexity must be at most a quarter of the leg: beyond it the bead rolls over',
         'convexity',
       );
     const passArea = passAreaOf(pass);

@@ -106,7 +106,7 @@ export default defineProcedure({
     const detail: JointDetail = jointDetails[joint];
     if (!detail.positions.includes(position))
       throw new NoAnswer(
-        'is not listed for this joint: in the horizontal position the code has only the 45° groove on a strip',
+        'Position is not listed for this joint: in the horizontal position the code has only the 45° groove on a strip',
         'position',
       );
     const { opening, angle } = detail.may[stage];

@@ -91,14 +91,14 @@ export default defineProcedure({
   compute({ root, toes, face, fusion, plateA, plateB, scale, scaleError, markingError }) {
     const points = (rows: { x: number; y: number }[] | undefined, field: string): Point[] => {
       if (rows && rows.length > mostMarks)
-        throw new NoAnswer(`needs at most ${mostMarks} points`, field);
+        throw new NoAnswer(`A face or line takes at most ${mostMarks} points`, field);
       return (rows ?? []).map(({ x, y }): Point => [x, y]);
     };
     const [corner, ...moreRoots] = points(root, 'root');
     const [toeA, toeB, ...moreToes] = points(toes, 'toes');
-    if (!corner || moreRoots.length > 0) throw new NoAnswer('needs exactly one point', 'root');
+    if (!corner || moreRoots.length > 0) throw new NoAnswer('Root needs exactly one point', 'root');
     if (!toeA || !toeB || moreToes.length > 0)
-      throw new NoAnswer('need exactly two points', 'toes');
+      throw new NoAnswer('Toes need exactly two points', 'toes');
     const closest = Math.min(distance(corner, toeA), distance(corner, toeB), distance(toeA, toeB));
     if (closest < leastDistance)
       throw new NoAnswer('Root and toes lie too close together to measure', 'toes');

@@ -41,7 +41,7 @@ export function sizesByNamedPipe(wall: Printed, outside: Printed): QualifiedSize
   );
   if (!row)
     throw new NoAnswer(
-      'is none of the test pipes that those editions name: NPS 2 Sch 80, NPS 3 Sch 40, NPS 6 Sch 120, NPS 8 Sch 80',
+      'Outside diameter and wall are none of the test pipes that those editions name: NPS 2 Sch 80, NPS 3 Sch 40, NPS 6 Sch 120, NPS 8 Sch 80',
       'outsideDiameter',
     );
   return {

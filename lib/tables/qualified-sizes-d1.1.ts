@@ -70,7 +70,7 @@ function plateSizes(thickness: Printed): QualifiedSizes {
   // Short of 3/8 in and 10 mm by what a nominal plate may lack.
   if (value < { us: 0.37, metric: 9.4 }[system])
     throw new NoAnswer(
-      'must be at least {3/8 in|10 mm}: the code’s plate tests start there',
+      'Thickness must be at least {3/8 in|10 mm}: the code’s plate tests start there',
       'thickness',
     );
   const cite: Citation = { source: 'aws-d1.1', at: '2020 Table 6.11', known: 'memory' };

@@ -3,48 +3,55 @@
  * two things, or nothing, comes back as a sentence that says what was expected.
  */
 
-import { isUnit, sameKind, type Unit, unitOf, unitSign } from '../units.ts';
+import { sameKind, type Unit, unitOf, unitSign, units } from '../units.ts';
 import { printFraction, readFraction, ruleOf, spellFractions } from './inches.ts';
 import { quoted } from './quoted.ts';
 
 export type Reading = { value: number; unit: Unit } | { problem: string };
 
-/** Other ways to write a unit that leave no doubt. */
-const spellings = new Map<string, Unit>(
-  Object.entries({
-    '"': 'in',
-    '”': 'in',
-    inch: 'in',
-    inches: 'in',
-    "'": 'ft',
-    '/kg': '1/kg',
-    '/lb': '1/lb',
-    '°C': 'degC',
-    '° C': 'degC',
-    C: 'degC',
-    '°F': 'degF',
-    '° F': 'degF',
-    F: 'degF',
-    '°': 'deg',
-    '%': 'percent',
-    'ml/100 g': 'ml/100g',
-    'mL/100 g': 'ml/100g',
-    'mL/100g': 'ml/100g',
-    lbs: 'lb',
-    sec: 's',
-    hours: 'h',
-    hour: 'h',
-    minutes: 'min',
-    seconds: 's',
-    amps: 'A',
-    volts: 'V',
-  } as const),
-);
+/** Other ways to write a unit that leave no doubt, in lower case. */
+const spellings: Record<string, string> = {
+  '"': 'in',
+  '”': 'in',
+  '″': 'in',
+  inch: 'in',
+  inches: 'in',
+  "'": 'ft',
+  '/kg': '1/kg',
+  '/lb': '1/lb',
+  '°c': 'degc',
+  c: 'degc',
+  '°f': 'degf',
+  f: 'degf',
+  '°': 'deg',
+  degrees: 'deg',
+  '%': 'percent',
+  lbs: 'lb',
+  sec: 's',
+  seconds: 's',
+  minute: 'min',
+  minutes: 'min',
+  hour: 'h',
+  hours: 'h',
+  amps: 'a',
+  volts: 'v',
+};
+
+/** A unit without the typist’s ornaments: `in^2`, `in²` and `in2.` are all in2, `MM` is mm. */
+function readUnit(written: string): Unit | undefined {
+  const plain = written
+    .toLowerCase()
+    .replace(/[ ^]|\.$/g, '')
+    .replace('²', '2')
+    .replace('³', '3');
+  const meant = spellings[plain] ?? plain;
+  return (Object.keys(units) as Unit[]).find((unit) => unit.toLowerCase() === meant);
+}
 
 /** A clock time, read only where hours are asked for: elsewhere 1:30 could be minutes. */
 const clock = /^\s*(\d{1,4}):([0-5]\d)(?:\s*h)?\s*$/;
 
-const numberShape = /^[+\-−]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
+const numberShape = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/;
 const split = /^\s*([+\-−]?[\d.,/½¼¾⅛⅜⅝⅞\s-]*[\d.½¼¾⅛⅜⅝⅞](?:[eE][+-]?\d+)?)\s*(.*?)\s*$/s;
 
 /** Reads `text`; a bare number is taken in `bare`; the answer is of the same kind as `bare`. */
@@ -55,8 +62,7 @@ export function readQuantity(text: string, bare: Unit): Reading {
   const found = split.exec(text.replaceAll('\u00a0', ' '));
   if (!found) return { problem: `needs a number, not ${quoted(text)}` };
   const [, digits = '', rest = ''] = found;
-  const name = rest.replace('²', '2').replace('³', '3');
-  const unit = name === '' ? bare : isUnit(name) ? name : spellings.get(name);
+  const unit = rest === '' ? bare : readUnit(rest);
   if (unit === undefined) return { problem: `has an unknown unit ${quoted(rest)}` };
   if (!sameKind(unit, bare))
     return { problem: `is a ${unitOf(bare).kind}, so ${unit} does not fit` };

@@ -60,7 +60,7 @@ export function plannedGroove(
       'rootOpening',
     );
   if (capHeight > halfFace)
-    throw new NoAnswer('is more than half the width of the face', 'capHeight');
+    throw new NoAnswer('Cap height is more than half the width of the face', 'capHeight');
   const limits = passLimits[position];
   const rootLimit = ceiling(limits.rootPassThickness);
   const fillLimit = ceiling(limits.fillPassThickness);

@@ -445,6 +445,8 @@ describe('no answer', () => {
         field,
         text: expect.stringMatching(sentence),
       });
+      // It stands alone below the field, so it names what is wrong: “Convexity must be …”.
+      expect(found.ok || found.problems[0]?.text).toMatch(/^[\p{Lu}\d]/u);
       expect(await asked(id, answered)).toMatchObject({ ok: true });
     },
   );

@@ -36,6 +36,20 @@ describe('readQuantity', () => {
     ['12,5', 'mm', 12.5, 'mm'],
     ['1234,5', 'mm', 1234.5, 'mm'],
     ['7\u00a0in', 'in', 7, 'in'],
+    ['7 in.', 'mm', 7, 'in'],
+    ['7 IN', 'mm', 7, 'in'],
+    ['12 MM', 'in', 12, 'mm'],
+    ['3/8″', 'mm', 0.375, 'in'],
+    ['45 degrees', 'deg', 45, 'deg'],
+    ['90 mm²', 'in2', 90, 'mm2'],
+    ['90 mm^2', 'in2', 90, 'mm2'],
+    ['2 in³', 'in3', 2, 'in3'],
+    ['7850 kg/m³', 'lb/in3', 7850, 'kg/m3'],
+    ['5 mL/100 g', 'ml/100g', 5, 'ml/100g'],
+    ['20 ° C', 'degF', 20, 'degC'],
+    ['125 a', 'A', 125, 'A'],
+    ['22 v', 'V', 22, 'V'],
+    ['1 minute', 's', 1, 'min'],
   ])('reads %j where %s is expected', (text, bare, value, unit) => {
     expect(readQuantity(text, bare)).toEqual({ value, unit });
   });
