@@ -5,6 +5,7 @@ import { bendD11, bendIX } from '../tables/bend-limits.ts';
 import { printReading } from '../text/print-reading.ts';
 import { printStated } from '../text/quantity-text.ts';
 import type { System } from '../units.ts';
+import { inSystem } from './visual-item.ts';
 
 export interface Opening {
   size: Printed;
@@ -33,8 +34,6 @@ const tell = (value: number, system: System, limit?: PrintedFigure) =>
   plainSpace(
     limit ? printReading(value, unit(system), limit[system]) : printStated(value, unit(system)),
   );
-const inSystem = ({ value, system }: Printed, wanted: System) =>
-  system === wanted ? value : wanted === 'us' ? value / 25.4 : value * 25.4;
 
 /** The largest of them as a reading, in the system it was measured in. */
 function largest(openings: readonly Opening[], limit?: PrintedFigure): string {

@@ -17,10 +17,10 @@ export function insideRange(
   to: number | undefined,
   field: string,
 ): InsideVerdict {
-  if (from !== undefined && to !== undefined && from > to)
-    throw new NoAnswer('The range ends below its start', field);
+  const [least, most] = [from ?? -Infinity, to ?? Infinity];
+  if (least > most) throw new NoAnswer('The range ends below its start', field);
   if (reading === undefined || (from === undefined && to === undefined)) return 'not checked';
-  if (from !== undefined && reading < from - bits * Math.abs(from)) return 'no, too low';
-  if (to !== undefined && reading > to + bits * Math.abs(to)) return 'no, too high';
+  if (reading < least - bits * Math.abs(least)) return 'no, too low';
+  if (reading > most + bits * Math.abs(most)) return 'no, too high';
   return 'yes';
 }

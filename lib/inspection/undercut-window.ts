@@ -6,20 +6,19 @@ export interface Place {
 }
 
 /**
- * The longest accumulated length of `places` inside any window of `length`. The worst window begins
- * where a place begins or ends where one ends, so only those are tried. Places that overlap count
+ * The longest accumulated length of `places` inside any window of `length`. A window that begins
+ * where a place begins is as bad as any other, so only those are tried. Places that overlap count
  * once.
  */
 export function worstWindow(places: readonly Place[], length: number): number {
   const joined = joinUp(places);
-  const starts = joined.flatMap(({ from, to }) => [from, to - length]);
   const inside = (start: number) =>
     joined.reduce(
       (sum, { from, to }) =>
         sum + Math.max(0, Math.min(to, start + length) - Math.max(from, start)),
       0,
     );
-  return Math.max(0, ...starts.map(inside));
+  return Math.max(0, ...joined.map(({ from }) => inside(from)));
 }
 
 function joinUp(places: readonly Place[]): { from: number; to: number }[] {

@@ -27,7 +27,7 @@ export function visualItems(it: GaugeReadings): Item[] {
     undercutItem(it),
     ...(it.weld === 'fillet' ? filletItems(it) : [coverItem(it)]),
     ...(isTest ? [] : porosityItems(it)),
-    ...(isTest || it.weld === 'groove, open root' ? rootItems(it, cite) : []),
+    ...rootItems(it, cite),
     ...besideTheWeld(it),
   ];
 }

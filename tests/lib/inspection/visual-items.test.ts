@@ -327,6 +327,15 @@ describe('a leg and a face', () => {
   });
 });
 
+it('a cover on a coupon rises 1/8 in on any plate; in production more on a thick one', () => {
+  const cover = (part: Partial<GaugeReadings>) =>
+    one({ thickness: us(1.5), reinforcement: us(3 / 16), ...part }, 'Height of the cover pass');
+  expect(cover({})?.verdict).toBe('pass');
+  expect(cover(coupon)?.verdict).toBe('fail');
+  expect(cover({ ...coupon, reinforcement: us(1 / 8) })?.verdict).toBe('pass');
+  expect(one({ ...fillet, misalignment: us(0) }, 'Misalignment')).toBeUndefined();
+});
+
 describe('pores', () => {
   it('under cyclic load are counted: one in 4 in, none larger than 3/32 in (from memory)', () => {
     const counted = (poreCount: number | undefined, part: Partial<GaugeReadings> = {}) =>
@@ -401,6 +410,10 @@ describe('the openings of a bent strap (AWS D1.1 2015 4.9.3.3, ASME IX 2010 QW-1
     ]);
   });
   it('count at the corner like any other where a flaw is in them', () => {
+    expect(rows(opening(us(0.26)))).toEqual(['fail: 0.26 in', 'pass: none', 'pass: none']);
+    // The last bits of a reading are no finding.
+    expect(rows(opening(us((1 / 8) * (1 + 5e-10))))[0]).toMatch(/^pass/);
+    expect(rows(opening(us((1 / 8) * (1 + 1e-6))))[0]).toMatch(/^fail/);
     expect(rows(opening(us(1 / 4), 'corner'))).toEqual([
       'pass: none',
       'pass: none',
