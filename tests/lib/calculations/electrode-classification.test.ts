@@ -82,7 +82,7 @@ describe('electrode-classification', () => {
     const { results, because } = read('E7018', designator);
     expect(results.hydrogenLimit).toBe(limit);
     const texts = because.map(({ text }) => text);
-    const said = texts.filter((text) => /^H\d/.test(text));
+    const said = texts.filter((text) => text.startsWith('H'));
     expect(said).toEqual(
       limit === undefined
         ? []
