@@ -29,6 +29,8 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: [siteTests, browserTests],
+          // Some start a process of their own, which takes its time on a busy machine.
+          testTimeout: 20_000,
           sequence: { groupOrder: 1 },
         },
       },

@@ -12,14 +12,14 @@ const asFlatten = (outline: Outline): Polygon =>
 export const areaOf = (outline: Outline): number => asFlatten(outline).area();
 
 /**
- * The outline drawn in toward its middle by a two-thousandth: clipping does not bear edges that
+ * The outline drawn in toward its middle by a twenty-thousandth: clipping does not bear edges that
  * nearly coincide, and neighbors share theirs.
  */
 function drawnIn(outline: Outline): Outline {
   const middle = [0, 1].map(
     (axis) => outline.reduce((sum, point) => sum + (point[axis] as number), 0) / outline.length,
   ) as unknown as Point;
-  const toward = (value: number, aim: number) => value + (aim - value) * 5e-4;
+  const toward = (value: number, aim: number) => value + (aim - value) * 5e-5;
   return outline.map(([x, y]): Point => [toward(x, middle[0]), toward(y, middle[1])]);
 }
 
