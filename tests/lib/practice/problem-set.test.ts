@@ -52,3 +52,40 @@ describe('a set of problems', () => {
     expect(readSetQuery('count=31', nothing).count).toBe(8);
   });
 });
+
+describe('the address of a set', () => {
+  it('takes the least and the most, and names each lesson once', () => {
+    const read = (text: string) => readSetQuery(text, nothing);
+    expect(read('set=1&count=1')).toMatchObject({ set: 1, count: 1 });
+    expect(read('set=99999&count=30')).toMatchObject({ set: 99_999, count: 30 });
+    expect(read('set=100000')).toMatchObject({ set: 1 });
+    expect(read('set= 7 &count=%2007')).toMatchObject({ set: 7, count: 7 });
+    expect(read('set=0000007')).toMatchObject({ set: 1 });
+    expect([lastSet, mostProblems]).toEqual([99_999, 30]);
+    expect(read('lesson=a&lesson=b&lesson=a&calculation=c&calculation=c')).toMatchObject({
+      lessons: ['a', 'b'],
+      calculations: ['c'],
+    });
+  });
+
+  it('falls back on the whole choice where it names neither lesson nor calculation', () => {
+    const fallback = { lessons: ['x'], calculations: ['y'], set: 5, count: 6 };
+    expect(readSetQuery('', fallback)).toEqual(fallback);
+    expect(readSetQuery('lesson=a', fallback)).toEqual({
+      ...fallback,
+      lessons: ['a'],
+      calculations: [],
+    });
+    expect(readSetQuery('calculation=c', fallback)).toEqual({
+      ...fallback,
+      lessons: [],
+      calculations: ['c'],
+    });
+  });
+
+  it('is written in one order, with the reader’s units', () => {
+    expect(setQuery({ lessons: ['a', 'b'], calculations: ['c'], set: 7, count: 9 }, 'metric')).toBe(
+      'lesson=a&lesson=b&calculation=c&set=7&count=9&units=metric',
+    );
+  });
+});

@@ -79,3 +79,62 @@ describe('the round of a day', () => {
     expect(setOfDay('2026-03-03')).toBe(setOfDay('2026-03-02') + 1);
   });
 });
+
+describe('when a problem comes up', () => {
+  const one = [{ id: 'groove-1g', calculations: ['groove-area'] }];
+  const comes = (problems: ReturnType<typeof tried>[], on = '2026-01-01') =>
+    Array.from({ length: 200 }, (_, ago) => addDays(on, ago)).find(
+      (day) => dueOn(day, one, { lessonsRead: [read('groove-1g', on)], problems }).length > 0,
+    );
+
+  it('is after 1, 3, 7, 14, 30 and 60 days (custom, no source), whatever order the days stand in', () => {
+    expect(gaps).toEqual([1, 3, 7, 14, 30, 60]);
+    expect(comes([])).toBe('2026-01-02');
+    const days = ['2026-01-05', '2026-01-02'].map((on) => tried('groove-area', on));
+    expect(comes(days)).toBe('2026-01-12');
+    expect(comes([tried('groove-area', '2026-01-08', false), ...days])).toBe('2026-01-09');
+    expect(
+      comes([tried('groove-area', '2026-01-02', false), tried('groove-area', '2026-01-03')]),
+    ).toBe('2026-01-06');
+  });
+
+  it('counts its own tries alone, and a day of reading that came after them', () => {
+    expect(comes([tried('deposit', '2026-01-02')])).toBe('2026-01-02');
+    expect(comes([tried('groove-area', '2025-12-01')])).toBe('2026-01-04');
+  });
+
+  it('tells what is longest overdue first, by the lesson that was read first in the course', () => {
+    const lessonsRead = [read('fillet-2f', '2026-03-01'), read('flat-bead', '2026-03-04')];
+    const due = dueOn('2026-04-01', lessons, { lessonsRead, problems: [] });
+    expect(due.map(({ calculation, lesson, on }) => [calculation, lesson, on])).toEqual([
+      ['fillet-throat', 'fillet-2f', '2026-03-02'],
+      ['fillet-leg', 'fillet-2f', '2026-03-02'],
+      ['heat-input', 'flat-bead', '2026-03-05'],
+      ['travel-speed', 'flat-bead', '2026-03-05'],
+      ['filter-shade', 'flat-bead', '2026-03-05'],
+    ]);
+  });
+
+  it('a round takes six, the longest overdue', () => {
+    const many = Array.from({ length: 8 }, (_, at) => ({ id: `l${at}`, calculations: [`c${at}`] }));
+    const lessonsRead = many.map(({ id }, at) => read(id, `2026-03-0${at + 1}`));
+    const round = roundOn('2026-04-01', many, { lessonsRead, problems: [] });
+    expect(round.map(({ calculation }) => calculation).sort()).toEqual([
+      'c0',
+      'c1',
+      'c2',
+      'c3',
+      'c4',
+      'c5',
+    ]);
+    expect(mostInRound).toBe(6);
+  });
+
+  it('a day has its own set: 1 on January 1, 2000, and never more than five digits', () => {
+    expect(setOfDay('2000-01-01')).toBe(1);
+    expect(setOfDay('2000-01-02')).toBe(2);
+    // 99,999 days later it begins anew.
+    expect(setOfDay(addDays('2000-01-01', 99_998))).toBe(99_999);
+    expect(setOfDay(addDays('2000-01-01', 99_999))).toBe(1);
+  });
+});
