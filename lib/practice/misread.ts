@@ -66,6 +66,9 @@ function readValue(name: string, input: Input, typed: Typed): Value[] {
   return [{ ...reading, name, called: quotedLabel(input), given: typed[name] !== undefined }];
 }
 
+/** What is left of a whole, without the last bits: 0.3 of 1 less 0.7. */
+const without = (part: number, whole: number): number => Number((whole - part).toPrecision(12));
+
 type Again = (change: Typed, text: string) => void;
 
 function inOne({ name, called, value, unit, given }: Value, again: Again): void {
@@ -75,11 +78,13 @@ function inOne({ name, called, value, unit, given }: Value, again: Again): void 
     put(1, 'That leaves the arc efficiency out: the metal keeps only a part.');
   else if (given && unit === '1' && value > 0 && value < 1) {
     put(1, `That leaves ${called} out.`);
-    put(1 - value, `That takes the rest of ${called}: ${1 - value} instead of ${value}.`);
+    const rest = without(value, 1);
+    put(rest, `That takes the rest of ${called}: ${rest} instead of ${value}.`);
   }
   if (given && unit === 'percent') {
     put(0, `That leaves ${called} out.`);
-    put(100 - value, `That takes the rest of ${called}: ${100 - value} % instead of ${value} %.`);
+    const rest = without(value, 100);
+    put(rest, `That takes the rest of ${called}: ${rest} % instead of ${value} %.`);
   }
   if (/diameter/i.test(name)) {
     put(value / 2, `That fits the radius; ${called} goes in as the diameter.`);
