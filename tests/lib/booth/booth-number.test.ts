@@ -52,6 +52,7 @@ describe('a number of a booth', () => {
     expect(read('leg', '\u00a01\u00a01/2 inches ')).toBe('1-1/2in');
     expect(read('thickness', '9,5mm')).toBe('9,5mm');
     expect(read('current', '1.25e2 amps')).toBe('1.25e2A');
+    expect(read('current', '1250e-01 A')).toBe('1250e-01A');
     expect(read('current', '+125')).toBe('+125A');
     expect(read('overlap', ' 40 % ')).toBe('40');
     expect(read('class', ' e7018 ')).toBe('E7018');
