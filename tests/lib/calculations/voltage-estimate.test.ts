@@ -106,6 +106,10 @@ describe('voltage-estimate', () => {
     expect(ends({ ...timed, [name]: '' })).toEqual([20, 22, 24]);
   });
 
+  it('guesses for a box that says 3.2 mm as for 1/8 in', () => {
+    expect(ends({ coreDiameter: '3.2 mm' })).toEqual([20, 22, 24]);
+  });
+
   it('guesses for a core of no trade size on the line as well', () => {
     // 4.3 mm: 20 + 10 (4.3/25.4 − 3/32) / (9/32) = 22.686 V.
     expect(ends({ coreDiameter: '4.3 mm' })[1]).toBe(22.686);
