@@ -336,6 +336,35 @@ describe('a rebake (AWS D1.1 2015 clause 5.3.2.4, read)', () => {
   });
 });
 
+it('an opening that is logged is not missed, and a row that cannot stand is named by its number', () => {
+  const log = new ExposureLog(4);
+  log.add({ event: 'opened', at: 0 }, 1);
+  log.add({ event: 'out', at: 1 }, 2);
+  log.add({ event: 'in oven', at: 2, temperature: hot }, 3);
+  expect(log.reasons.join()).not.toContain('No opening is logged');
+  const twice = () =>
+    exposureNow({
+      classification: 'E7018',
+      designator: 'none',
+      events: [
+        { event: 'opened', at: 0 },
+        { event: 'opened', at: 1 },
+      ],
+      now: undefined,
+    });
+  expect(twice).toThrow(expect.objectContaining({ field: 'events.2.event' }));
+});
+
+it('out too long again after the one rebake, they are for practice only', () => {
+  const log = new ExposureLog(4);
+  log.add({ event: 'opened', at: 0 }, 1);
+  log.advance(5);
+  expect([log.state, log.mayRebake]).toEqual(['out too long', true]);
+  log.add({ event: 'rebaked', at: 5, temperature: { value: 700, system: 'us' }, hours: 2 }, 2);
+  log.advance(12);
+  expect([log.state, log.mayRebake]).toEqual(['practice only, tagged', false]);
+});
+
 describe('the moment asked about', () => {
   const events: LogEvent[] = [
     { event: 'opened', at: 0 },
