@@ -69,27 +69,27 @@ describe('the numbers of a booth', () => {
       current: { ...length, unit: 'A' as const },
       thickness: { ...length },
     };
-    const fit = (numbers: object, id = 'root-fit-up') => fitBooth(id, inputs, numbers);
+    const takes = (numbers: object, id = 'root-fit-up') => fitBooth(id, inputs, numbers);
     const fill = { class: 'E7018', electrode: '1/8in', current: '120A', thickness: '3/8in' };
     const root = { rootclass: 'E6010', rootelectrode: '3/32in', rootcurrent: '75A' };
-    expect(fit({ ...fill, ...root })).toEqual({
+    expect(takes({ ...fill, ...root })).toEqual({
       classification: 'E6010',
       diameter: '3/32in',
       current: '75A',
       thickness: '3/8in',
     });
-    expect(fit({ ...fill, rootclass: 'E6010' })).toEqual({
+    expect(takes({ ...fill, rootclass: 'E6010' })).toEqual({
       classification: 'E6010',
       thickness: '3/8in',
     });
-    expect(fit({ ...fill, rootcurrent: '75A' })).toEqual({ current: '75A', thickness: '3/8in' });
-    expect(fit(fill)).toEqual({
+    expect(takes({ ...fill, rootcurrent: '75A' })).toEqual({ current: '75A', thickness: '3/8in' });
+    expect(takes(fill)).toEqual({
       classification: 'E7018',
       diameter: '1/8in',
       current: '120A',
       thickness: '3/8in',
     });
-    expect(fit({ ...fill, ...root }, 'heat-input')).toEqual(fit(fill));
+    expect(takes({ ...fill, ...root }, 'heat-input')).toEqual(takes(fill));
   });
   it('leave alone an input of another kind: a list, a day, a word, another quantity', () => {
     const inputs = {

@@ -5,6 +5,7 @@ import type { Curriculum } from '../../../lib/curriculum/curriculum.ts';
 import { audit, rules } from '../../../lib/curriculum/rules.ts';
 import {
   bead,
+  gate,
   gateLesson,
   groove,
   lesson,
@@ -306,8 +307,10 @@ describe('a rule', () => {
     expect(says(open, 'safety-gate-first', false)).toEqual([
       'do-gate of gate is not assessed before any arc',
     ]);
+    const alone = { ...cold, exercises: cold.exercises.slice(0, 1) };
+    expect(says(alone, 'safety-gate-first', false)).toEqual([]);
     // An arc in the very first exercise comes before any gate.
-    const hot = { ...sound, exercises: [{ ...tryBead, slug: 'try-gate', lesson: 'gate' }] };
+    const hot = { ...sound, exercises: [{ ...gate, electrodes: tryBead.electrodes }] };
     expect(says(hot, 'safety-gate-first', false)).toEqual([
       'do-gate of gate is not assessed before try-gate',
     ]);
