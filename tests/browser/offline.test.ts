@@ -77,7 +77,8 @@ describe('after one visit, with the network gone', () => {
       // Without its final slash and with what somebody typed: a link mangled in a message.
       await page.goto(`${address}calculators/heat-input?heat-input.current=131A`);
       await page.locator('[data-calculator][data-alive]').waitFor();
-      expect(await page.locator('#heat-input-current').inputValue()).toContain('131');
+      // Alive first, then with what the address says.
+      await expect.poll(() => page.locator('#heat-input-current').inputValue()).toContain('131');
 
       await page.goto(`${address}lessons/flat-bead/index.html`);
       expect(await page.locator('h1').textContent()).toContain('bead');
