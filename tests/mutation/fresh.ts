@@ -42,8 +42,12 @@ async function isGreen(id: string, test: string): Promise<boolean> {
   }, stuckAfter);
   const [project] = vitest.projects;
   if (!project) throw new Error('no test project');
-  const specification = project.createSpecification(`${process.cwd()}/${test}`);
-  const { testModules, unhandledErrors } = await vitest.runTestSpecifications([specification]);
+  const path = `${process.cwd()}/${test}`;
+  const { testModules, unhandledErrors } = await vitest.runTestSpecifications([
+    project.createSpecification(path),
+  ]);
   clearTimeout(guard);
-  return unhandledErrors.length === 0 && testModules.every((module) => module.ok());
+  // The files of earlier changes are listed again, with what became of them then.
+  const own = testModules.filter(({ moduleId }) => moduleId === path);
+  return unhandledErrors.length === 0 && own.length === 1 && own.every((module) => module.ok());
 }
